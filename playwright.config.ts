@@ -1,0 +1,35 @@
+import { defineConfig, devices } from '@playwright/test';
+import { findBrowser } from './tests/browser/support/find-browser.ts';
+
+const port = Number(process.env.HALFNUT_TEST_PORT ?? 4327);
+const base = `/${process.env.HALFNUT_BASE ?? ''}/`.replace(/\/+/g, '/');
+const address = `http://127.0.0.1:${port}${base}`;
+const desktop = { ...devices['Desktop Chrome'], viewport: { width: 1280, height: 900 } };
+const phone = { ...devices['Pixel 7'], viewport: { width: 360, height: 740 } };
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  testMatch: '**/*.spec.ts',
+  outputDir: 'test-results',
+  fullyParallel: true,
+  forbidOnly: Boolean(process.env.CI),
+  workers: 2,
+  reporter: [['list'], ['json', { outputFile: 'node_modules/.cache/results/browser.json' }]],
+  use: {
+    baseURL: address,
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+    launchOptions: await findBrowser(),
+  },
+  projects: [
+    { name: 'desktop', use: desktop },
+    { name: 'phone', use: phone },
+  ],
+  webServer: {
+    command: `"${process.execPath}" scripts/serve.mjs`,
+    env: { PORT: String(port), HOST: '127.0.0.1' },
+    url: address,
+    reuseExistingServer: false,
+    timeout: 30_000,
+  },
+});

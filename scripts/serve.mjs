@@ -1,0 +1,18 @@
+// Serves the built site. PORT and HOST say where; the address is printed once it answers.
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { preview } from 'astro';
+
+process.env.ASTRO_TELEMETRY_DISABLED = '1';
+const root = join(import.meta.dirname, '..');
+const host = process.env.HOST || '127.0.0.1';
+const port = Number(process.env.PORT || 4321);
+
+if (!existsSync(join(root, 'dist', 'index.html'))) {
+  console.error('Nothing built yet: run `npm run build` first, or `npm start` for both.');
+  process.exit(1);
+}
+
+const server = await preview({ root, logLevel: 'error', server: { host, port } });
+const base = `/${process.env.HALFNUT_BASE ?? ''}/`.replace(/\/+/g, '/');
+console.log(`Halfnut is at http://${host}:${server.port}${base}  (Ctrl+C stops it)`);

@@ -1,0 +1,124 @@
+import type { Condition } from '../core/condition.ts';
+import type { Machine } from '../core/machine.ts';
+import { facts } from '../facts.ts';
+import { decisions } from '../guide.ts';
+
+/**
+ * What is chosen and measured, in the form the rules run on: one bit mask of options for each decision
+ * (zero: not asked), the figures of the machine in SI, and whether the owner gave them.
+ */
+export interface State {
+  readonly masks: Int32Array;
+  readonly figures: Float64Array;
+  readonly known: Uint8Array;
+  /** A worked-out figure by name, SI; asked for only after everything is chosen. */
+  readonly measure: (id: string) => number;
+}
+
+export type Test = (state: State) => boolean;
+
+const decisionAt = new Map(decisions.map((decision, at) => [decision.id, at]));
+const factAt = new Map(facts.map((fact, at) => [fact.id, at]));
+
+/** Position of a decision in guide order; throws on an unknown id, an author's mistake. */
+export function decisionPosition(id: string): number {
+  const at = decisionAt.get(id);
+  if (at === undefined) throw new Error(`no decision has the id ${id}`);
+  return at;
+}
+
+function factPosition(id: string): number {
+  const at = factAt.get(id);
+  if (at === undefined) throw new Error(`no figure of the lathe has the id ${id}`);
+  return at;
+}
+
+/** The bits of these options of a decision; throws on an unknown option id, an author's mistake. */
+export function maskOf(decisionId: string, options: readonly string[]): number {
+  const decision = decisions[decisionPosition(decisionId)]!;
+  return options.reduce((mask, id) => {
+    const bit = decision.options.findIndex((option) => option.id === id);
+    if (bit < 0) throw new Error(`decision ${decisionId} has no option ${id}`);
+    return mask | (1 << bit);
+  }, 0);
+}
+
+/** Option ids of a mask, in the order of the decision. */
+export function optionsOf(position: number, mask: number): string[] {
+  return decisions[position]!.options.filter((_, bit) => (mask >> bit) & 1).map((option) => option.id);
+}
+
+/** A fresh state: nothing chosen, figures from the machine. Measures answer `measure` once they are wanted. */
+export function newState(machine: Machine, measure: (state: State, id: string) => number): State {
+  const state: State = {
+    masks: new Int32Array(decisions.length),
+    figures: Float64Array.from(facts, (fact) => machine.facts[fact.id]!.value),
+    known: Uint8Array.from(facts, (fact) => (machine.facts[fact.id]!.origin.kind === 'answered' ? 1 : 0)),
+    measure: (id) => measure(state, id),
+  };
+  return state;
+}
+
+/** A condition as a function of the state. Throws on an unknown id, an author's mistake. */
+export function compile(condition: Condition): Test {
+  switch (condition.kind) {
+    case 'always':
+      return () => true;
+    case 'is':
+      return masked(condition.decision, condition.options, (mask, wanted) => (mask & wanted) !== 0);
+    case 'only':
+      return masked(
+        condition.decision,
+        condition.options,
+        (mask, wanted) => mask !== 0 && (mask & ~wanted) === 0,
+      );
+    case 'asked':
+      return masked(condition.decision, [], (mask) => mask !== 0);
+    case 'not':
+      return negate(compile(condition.of));
+    case 'all':
+      return every(condition.of.map(compile));
+    case 'any':
+      return some(condition.of.map(compile));
+    default:
+      return compileFigure(condition);
+  }
+}
+
+function masked(
+  decision: string,
+  options: readonly string[],
+  test: (mask: number, wanted: number) => boolean,
+): Test {
+  const at = decisionPosition(decision);
+  const wanted = maskOf(decision, options);
+  return (state) => test(state.masks[at]!, wanted);
+}
+
+const negate =
+  (test: Test): Test =>
+  (state) =>
+    !test(state);
+
+const every =
+  (tests: readonly Test[]): Test =>
+  (state) =>
+    tests.every((test) => test(state));
+
+const some =
+  (tests: readonly Test[]): Test =>
+  (state) =>
+    tests.some((test) => test(state));
+
+function compileFigure(condition: Extract<Condition, { kind: 'below' | 'known' | 'measure' }>): Test {
+  if (condition.kind === 'measure') {
+    const { measure, above } = condition;
+    if (typeof above === 'number') return (state) => state.measure(measure) > above;
+    const at = factPosition(above.fact);
+    return (state) => state.measure(measure) > above.times * state.figures[at]!;
+  }
+  const at = factPosition(condition.fact);
+  if (condition.kind === 'known') return (state) => state.known[at] === 1;
+  const { value } = condition;
+  return (state) => state.figures[at]! < value;
+}

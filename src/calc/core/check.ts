@@ -1,0 +1,47 @@
+import type { Quantity } from './quantity.ts';
+
+export type Result = 'ok' | 'look' | 'stop' | 'not-yet';
+
+/** A comparison of what you have with what is needed. `look` when the margin is under `comfort`. */
+export interface Check {
+  readonly id: string;
+  readonly label: string;
+  readonly value: Quantity | undefined;
+  readonly limit: Quantity | undefined;
+  readonly sense: 'at-most' | 'at-least';
+  readonly result: Result;
+  /** How many times what is needed; above one is good in either sense. */
+  readonly margin: number | undefined;
+  /** What to do when it is not ok, or which figure is missing and how to get it. */
+  readonly remedy: string;
+  readonly decisions: readonly string[];
+}
+
+type Draft = Omit<Check, 'result' | 'margin' | 'sense'> & { readonly comfort?: number };
+
+/** The value must not be above the limit. */
+export const atMost = (draft: Draft): Check => judge(draft, 'at-most');
+
+/** The value must not be below the limit. */
+export const atLeastLimit = (draft: Draft): Check => judge(draft, 'at-least');
+
+function judge({ comfort = 1, ...draft }: Draft, sense: Check['sense']): Check {
+  const margin = marginOf(draft.value?.value, draft.limit?.value, sense);
+  return { ...draft, sense, margin, result: resultOf(margin, comfort) };
+}
+
+function marginOf(
+  value: number | undefined,
+  limit: number | undefined,
+  sense: Check['sense'],
+): number | undefined {
+  if (value === undefined || limit === undefined) return undefined;
+  const [above, under] = sense === 'at-most' ? [limit, value] : [value, limit];
+  return under === 0 ? Number.MAX_VALUE : above / under;
+}
+
+function resultOf(margin: number | undefined, comfort: number): Result {
+  if (margin === undefined) return 'not-yet';
+  if (margin < 1) return 'stop';
+  return margin < comfort ? 'look' : 'ok';
+}

@@ -1,0 +1,46 @@
+/** Where a value comes from; "why this number" follows it back to the answers. */
+export type Origin =
+  | { readonly kind: 'answered' }
+  | { readonly kind: 'assumed'; readonly why: string }
+  | { readonly kind: 'published'; readonly source: string }
+  | {
+      readonly kind: 'derived';
+      readonly formula: string;
+      readonly inputs: Readonly<Record<string, Quantity>>;
+    };
+
+/** SI units the model works in; `1` is a plain number. */
+export type Unit = 'm' | 'kg' | 'W' | 'N' | 'N·m' | 'A' | 'V' | 'Hz' | 'rev/s' | 'm/s' | 'K' | 'h/week' | '1';
+
+/** A number with its unit in the type and its origin in the value. */
+export interface Quantity<U extends Unit = Unit> {
+  readonly value: number;
+  readonly unit: U;
+  readonly origin: Origin;
+}
+
+export const answered = <U extends Unit>(value: number, unit: U): Quantity<U> => ({
+  value,
+  unit,
+  origin: { kind: 'answered' },
+});
+
+export const assumed = <U extends Unit>(value: number, unit: U, why: string): Quantity<U> => ({
+  value,
+  unit,
+  origin: { kind: 'assumed', why },
+});
+
+export const published = <U extends Unit>(value: number, unit: U, source: string): Quantity<U> => ({
+  value,
+  unit,
+  origin: { kind: 'published', source },
+});
+
+/** A worked-out value with the name of its formula and the quantities it came from. */
+export const derivedFrom = <U extends Unit>(
+  formula: string,
+  value: number,
+  unit: U,
+  inputs: Readonly<Record<string, Quantity>> = {},
+): Quantity<U> => ({ value, unit, origin: { kind: 'derived', formula, inputs } });

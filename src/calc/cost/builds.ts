@@ -1,0 +1,153 @@
+import { decisionPosition, optionsOf, type State } from '../choices/state.ts';
+import type { Band } from '../core/band.ts';
+import type { Machine } from '../core/machine.ts';
+import type { Path } from '../core/path.ts';
+import { workOf } from '../schedule/work.ts';
+import { parts, risks, tasks } from '../trade.ts';
+import { quantities } from './bill.ts';
+import { addTerms, type Term } from './columns.ts';
+import type { Column, Edition, RiskColumns } from './edition.ts';
+import { chanceOf, isCounted } from './risks.ts';
+import { BUILDS } from './strata.ts';
+
+/** The totals of every build: cents and hundredths of an hour. */
+export interface Totals {
+  readonly goods: Column;
+  /** Bought near by: services and used machines, on which no freight, tax or duty is reckoned. */
+  readonly local: Column;
+  readonly landed: Column;
+  readonly credits: Column;
+  readonly troubleMoney: Column;
+  readonly money: Column;
+  readonly hoursOut: Column;
+  readonly hours: Column;
+  readonly troubleHours: Column;
+  readonly troubleOut: Column;
+}
+
+export const newTotals = (): Totals => ({
+  goods: new Float64Array(BUILDS),
+  local: new Float64Array(BUILDS),
+  landed: new Float64Array(BUILDS),
+  credits: new Float64Array(BUILDS),
+  troubleMoney: new Float64Array(BUILDS),
+  money: new Float64Array(BUILDS),
+  hoursOut: new Float64Array(BUILDS),
+  hours: new Float64Array(BUILDS),
+  troubleHours: new Float64Array(BUILDS),
+  troubleOut: new Float64Array(BUILDS),
+});
+
+/** One way of answering, resolved: everything that the sums need. */
+export interface Resolved {
+  readonly goods: readonly Term[];
+  readonly local: readonly Term[];
+  readonly credits: readonly Term[];
+  readonly work: readonly Term[];
+  readonly workOut: readonly Term[];
+  readonly risks: readonly { readonly at: number; readonly builds: number; readonly out: boolean }[];
+  readonly landed: Column;
+  readonly landedBand: Band;
+}
+
+const countryAt = decisionPosition('country');
+const constantShare = new Map<number, Column>();
+
+/** Freight, tax and duty: the owner's own rate where it makes sense, else the band of the country. */
+function landedOf(state: State, path: Path, edition: Edition): Pick<Resolved, 'landed' | 'landedBand'> {
+  const own = path.facts['landed-rate'];
+  if (own !== undefined && own >= 0 && own <= 1.5)
+    return { landed: constant(own), landedBand: [own, own, own] };
+  const country = optionsOf(countryAt, state.masks[countryAt]!)[0] ?? 'elsewhere';
+  const landed = edition.landed.get(country);
+  const landedBand = edition.book.landed[country];
+  if (!landed || !landedBand)
+    throw new Error(`edition ${edition.book.edition} has no landed rate for ${country}`);
+  return { landed, landedBand };
+}
+
+function constant(share: number): Column {
+  const known = constantShare.get(share);
+  if (known) return known;
+  const column = new Float64Array(BUILDS).fill(share);
+  constantShare.set(share, column);
+  return column;
+}
+
+/** Which columns, how often, for one set of choices. */
+export function resolve(state: State, machine: Machine, path: Path, edition: Edition): Resolved {
+  const owned = new Set(path.owned);
+  const prices = edition.prices(machine.size);
+  const bought = quantities(state, machine);
+  const goods: Term[] = [];
+  const local: Term[] = [];
+  const credits: Term[] = [];
+  for (let at = 0; at < parts.length; at += 1) {
+    const part = parts[at]!;
+    if (bought[at] === 0 || part.yearly || owned.has(part.id)) continue;
+    const list = part.credit ? credits : edition.book.parts[part.id]?.ship === 'none' ? local : goods;
+    list.push({ column: prices[at]!, times: part.credit ? -bought[at]! : bought[at]! });
+  }
+  const work: Term[] = [];
+  const workOut: Term[] = [];
+  for (const item of workOf(state, edition)) (item.task.lathe === 'out' ? workOut : work).push(item);
+  return { goods, local, credits, work, workOut, risks: strikes(state), ...landedOf(state, path, edition) };
+}
+
+const outStages = new Set(tasks.filter((task) => task.lathe === 'out').map((task) => task.stage));
+
+function strikes(state: State): Resolved['risks'] {
+  return risks.flatMap((risk, at) => {
+    const chance = isCounted(risk) ? chanceOf(at, state) : 0;
+    return chance > 0 ? [{ at, builds: Math.round(chance * BUILDS), out: outStages.has(risk.stage) }] : [];
+  });
+}
+
+/** Fills the totals of builds `from` to `to` from a resolved way of answering. */
+export function fillTotals(totals: Totals, way: Resolved, edition: Edition, from = 0, to = BUILDS): void {
+  addTerms(totals.goods, way.goods, from, to);
+  addTerms(totals.local, way.local, from, to);
+  addTerms(totals.credits, way.credits, from, to);
+  addTerms(totals.hours, way.work, from, to);
+  addTerms(totals.hoursOut, way.workOut, from, to);
+  for (const risk of way.risks) strike(totals, edition.risks[risk.at]!, risk, from, to);
+  const { goods, local, landed, credits, troubleMoney, money, hours, hoursOut, troubleHours, troubleOut } =
+    totals;
+  for (let build = from; build < to; build += 1) {
+    landed[build] = Math.round(goods[build]! * way.landed[build]!);
+    money[build] = goods[build]! + local[build]! + landed[build]! + troubleMoney[build]! + credits[build]!;
+    hours[build]! += hoursOut[build]! + troubleHours[build]!;
+    hoursOut[build]! += troubleOut[build]!;
+  }
+}
+
+/** Adds one risk to the builds it strikes: by its own order when most are wanted, build by build for a short range. */
+function strike(
+  totals: Totals,
+  columns: RiskColumns,
+  { builds, out }: Resolved['risks'][number],
+  from: number,
+  to: number,
+): void {
+  const { order, rank } = columns;
+  if (to - from === BUILDS) {
+    for (let place = 0; place < builds; place += 1) addTrouble(totals, columns, order[place]!, place, out);
+    return;
+  }
+  for (let build = from; build < to; build += 1) {
+    const place = rank[build]!;
+    if (place < builds) addTrouble(totals, columns, build, place, out);
+  }
+}
+
+function addTrouble(
+  totals: Totals,
+  { money, hours }: RiskColumns,
+  build: number,
+  place: number,
+  out: boolean,
+): void {
+  totals.troubleMoney[build]! += money[place]!;
+  totals.troubleHours[build]! += hours[place]!;
+  if (out) totals.troubleOut[build]! += hours[place]!;
+}

@@ -1,0 +1,29 @@
+import type { Band } from '../core/band.ts';
+import { scaleBand } from '../core/band.ts';
+import type { BillLine, MoneyParts } from '../report.ts';
+import type { Totals } from './builds.ts';
+import { sumOf } from './lines.ts';
+import { mean } from './spread.ts';
+
+const signed = (line: BillLine): Band => (line.credit ? scaleBand(line.line, -1) : line.line);
+
+/** What the total is made of: sums of lines as bands, and means over the builds that add up to the mean of the total. */
+export function moneyParts(lines: readonly BillLine[], totals: Totals, landedRate: Band): MoneyParts {
+  const once = lines.filter((line) => !line.yearly);
+  const goods = once.filter((line) => !line.credit);
+  const meanCredit = sumOf(once.filter((line) => line.credit).map((line) => line.line));
+  return {
+    goods: sumOf(goods.map((line) => line.line)),
+    bareParts: sumOf(goods.filter((line) => !line.shopTool).map((line) => line.line)),
+    credits: meanCredit,
+    landedRate,
+    meanGoods: (mean(totals.goods) + mean(totals.local)) / 100,
+    meanLanded: mean(totals.landed) / 100,
+    meanTrouble: mean(totals.troubleMoney) / 100,
+    meanCredit: mean(totals.credits) / 100,
+  };
+}
+
+/** What has to be paid again every year; kept apart from money that is paid once. */
+export const yearlyBand = (lines: readonly BillLine[]): Band =>
+  sumOf(lines.filter((line) => line.yearly).map(signed));

@@ -1,0 +1,46 @@
+import type { State } from '../choices/state.ts';
+import type { RiskRow } from '../report.ts';
+import { risks } from '../trade.ts';
+import type { Edition } from './edition.ts';
+import { chanceOf, isCounted, leversOf } from './risks.ts';
+import { BUILDS } from './strata.ts';
+
+/** Mean over all builds of what a risk costs in the builds that it strikes. */
+function expected(column: Float64Array, builds: number): number {
+  let sum = 0;
+  for (let place = 0; place < builds; place += 1) sum += column[place]!;
+  return sum / BUILDS / 100;
+}
+
+/** The risks of a path, ranked by what they cost on average: money, with an hour weighed as ten dollars to order them. */
+export function riskRows(state: State, edition: Edition): RiskRow[] {
+  const rows = risks.flatMap((risk, at): RiskRow[] => {
+    const chance = chanceOf(at, state);
+    if (chance === 0) return [];
+    const builds = Math.round(chance * BUILDS);
+    const {
+      levers: _levers,
+      when: _when,
+      countedIn: _countedIn,
+      kind: _kind,
+      chance: _chance,
+      ...shown
+    } = risk;
+    return [
+      {
+        ...shown,
+        injury: risk.injury === true,
+        counted: isCounted(risk),
+        chance,
+        ofTwenty: Math.round(chance * 20),
+        expectedMoney: expected(edition.risks[at]!.money, builds),
+        expectedHours: expected(edition.risks[at]!.hours, builds),
+        levers: leversOf(at, state),
+      },
+    ];
+  });
+  return rows.sort((a, b) => weight(b) - weight(a));
+}
+
+/** Ten dollars an hour only ranks the list; it enters no total. */
+const weight = (row: RiskRow): number => row.expectedMoney + 10 * row.expectedHours;

@@ -1,0 +1,99 @@
+import { checksOf } from './checks.ts';
+import type { Status } from './choices/choose.ts';
+import type { State } from './choices/state.ts';
+import { choiceViews, roomViews } from './choices/views.ts';
+import { addBands, NOTHING } from './core/band.ts';
+import type { Machine } from './core/machine.ts';
+import { figure } from './core/machine.ts';
+import type { Path } from './core/path.ts';
+import type { PriceBook } from './core/price-book.ts';
+import { fillTotals, newTotals, resolve, type Totals } from './cost/builds.ts';
+import { type Edition, editionOf } from './cost/edition.ts';
+import { billLines } from './cost/lines.ts';
+import { moneyParts, yearlyBand } from './cost/parts-of-total.ts';
+import { riskRows } from './cost/risk-rows.ts';
+import { mean, spreadOf } from './cost/spread.ts';
+import { planState, type Way, waysOf } from './cost/ways.ts';
+import { machineOf } from './facts.ts';
+import { findingsOf } from './findings.ts';
+import type { Report } from './report.ts';
+import { planOf } from './schedule/plan.ts';
+import { verdictsOf } from './worth/verdicts.ts';
+
+export type * from './report.ts';
+
+/** Cents in a dollar and hundredths in an hour: the columns of the builds are whole hundredths. */
+const HUNDREDTHS = 100;
+/** Weeks spent waiting for the longest lead time that no other work fills; common practice, no source (2 to 6). */
+const WAITING_WEEKS = 4;
+
+/**
+ * Everything that follows from a path at the prices of a book. The only entrance for screens, exports and the command
+ * line. Same path and same book give the same report on every machine. Throws only on an author's mistake in the trade
+ * data or the book; whatever an owner says is answered with a report.
+ */
+export function evaluate(path: Path, book: PriceBook): Report {
+  const machine = machineOf(path.size, path.facts);
+  const edition = editionOf(book);
+  const plan = planState(path, machine);
+  const ways = waysOf(path, machine, plan, book.seed);
+  const totals = totalsOf(ways, machine, path, edition);
+  const schedule = planOf(plan.state);
+  const lines = billLines(plan.state, machine, path, book);
+  return {
+    path,
+    edition: { id: book.edition, date: book.date, basis: book.basis },
+    machine,
+    ...said(plan, machine, path),
+    bill: { once: lines.filter((line) => !line.yearly), perYear: lines.filter((line) => line.yearly) },
+    stages: schedule.stages,
+    order: schedule.order,
+    risks: riskRows(plan.state, edition),
+    money: {
+      ...spreadOf(totals.money, HUNDREDTHS),
+      parts: moneyParts(lines, totals, resolve(plan.state, machine, path, edition).landedBand),
+    },
+    yearly: yearlyBand(lines),
+    ...timeOf(totals, machine, schedule),
+    waysOfAnswering: ways.length,
+  };
+}
+
+/** What is chosen, and what the trade says about it. */
+function said(plan: { state: State; status: Status[] }, machine: Machine, path: Path) {
+  const choices = choiceViews(plan.state, plan.status, path);
+  return {
+    choices,
+    rooms: roomViews(choices),
+    verdicts: verdictsOf(plan.state),
+    findings: findingsOf(plan.state),
+    checks: checksOf(plan.state, machine),
+    openQuestions: choices
+      .filter((choice) => choice.status === 'open' || choice.status === 'clash')
+      .map((choice) => choice.decision),
+  };
+}
+
+/** The totals of all 2,000 builds, each on the way of answering that it belongs to. */
+export function totalsOf(ways: readonly Way[], machine: Machine, path: Path, edition: Edition): Totals {
+  const totals = newTotals();
+  for (const way of ways) {
+    fillTotals(totals, resolve(way.state, machine, path, edition), edition, way.from, way.to);
+  }
+  return totals;
+}
+
+function timeOf(totals: Totals, machine: Machine, { stages }: Pick<Report, 'stages'>) {
+  const perWeek = figure(machine, 'hours-per-week') * HUNDREDTHS;
+  const planned = stages.reduce((sum, stage) => addBands(sum, stage.hours), NOTHING);
+  const weeks = totals.hours.map((hours) => hours / perWeek + WAITING_WEEKS);
+  return {
+    hours: {
+      ...spreadOf(totals.hours, HUNDREDTHS),
+      planned,
+      meanTrouble: mean(totals.troubleHours) / HUNDREDTHS,
+    },
+    weeksOut: spreadOf(totals.hoursOut, perWeek),
+    weeksTotal: spreadOf(weeks, 1),
+  };
+}

@@ -1,0 +1,110 @@
+import { compile, type State, type Test } from '../choices/state.ts';
+import { addBands, type Band, scaleBand } from '../core/band.ts';
+import type { ExtraWork, Task } from '../core/task.ts';
+import type { Term } from '../cost/columns.ts';
+import type { Edition } from '../cost/edition.ts';
+import { rules, tasks } from '../trade.ts';
+
+interface CompiledScaling {
+  readonly when: Test;
+  readonly by: number;
+  readonly why: string;
+}
+
+interface CompiledTask {
+  readonly task: Task;
+  readonly own: Test;
+  readonly added: readonly Test[];
+  /** True for tasks that only a rule brings in. */
+  readonly onlyByRule: boolean;
+  readonly dropped: readonly Test[];
+  readonly extras: readonly { readonly extra: ExtraWork; readonly when: Test }[];
+  readonly scalings: readonly CompiledScaling[];
+}
+
+function addedBy(task: Task): Test[] {
+  return rules
+    .filter((rule) => rule.then.some((effect) => effect.kind === 'addsTask' && effect.task === task.id))
+    .map((rule) => compile(rule.when));
+}
+
+function droppedBy(task: Task): Test[] {
+  return rules
+    .filter((rule) =>
+      rule.then.some((effect) => effect.kind === 'dropsTask' && effect.tasks.includes(task.id)),
+    )
+    .map((rule) => compile(rule.when));
+}
+
+function scaledBy(task: Task): CompiledScaling[] {
+  const own = (task.scale ?? []).map(({ when, by, why }) => ({ when: compile(when), by, why }));
+  const ruled = rules.flatMap((rule) =>
+    rule.then.flatMap((effect) =>
+      effect.kind === 'scalesTask' && effect.tasks.includes(task.id)
+        ? [{ when: compile(rule.when), by: effect.by, why: rule.say }]
+        : [],
+    ),
+  );
+  return [...own, ...ruled];
+}
+
+const compiled: readonly CompiledTask[] = tasks.map((task) => {
+  const added = addedBy(task);
+  return {
+    task,
+    own: compile(task.when ?? { kind: 'always' }),
+    added,
+    onlyByRule: added.length > 0 && task.when === undefined,
+    dropped: droppedBy(task),
+    extras: (task.extra ?? []).map((extra) => ({ extra, when: compile(extra.when) })),
+    scalings: scaledBy(task),
+  };
+});
+
+/** Whether a task is part of the job; one that a rule brings in has no condition of its own. */
+function isInPlan({ own, added, onlyByRule, dropped }: CompiledTask, state: State): boolean {
+  if (dropped.some((when) => when(state))) return false;
+  return (!onlyByRule && own(state)) || added.some((when) => when(state));
+}
+
+const factor = (task: CompiledTask, state: State): number =>
+  task.scalings.reduce((product, { when, by }) => (when(state) ? product * by : product), 1);
+
+/** A term of the hours with the task it stands on. */
+export interface WorkTerm extends Term {
+  readonly task: Task;
+}
+
+/** Every hour of the job, each on its task: the task's own work times its factors, and the extra work on top. */
+export function workOf(state: State, edition: Edition): WorkTerm[] {
+  const work: WorkTerm[] = [];
+  compiled.forEach((each, at) => {
+    if (!isInPlan(each, state)) return;
+    work.push({ task: each.task, column: edition.hours[at]!, times: factor(each, state) });
+    for (const { extra, when } of each.extras) {
+      if (when(state)) work.push({ task: each.task, column: edition.extras.get(extra.id)!, times: 1 });
+    }
+  });
+  return work;
+}
+
+/** A task of the plan with its hours as a band and why they differ from the plain task. */
+export interface TaskHours {
+  readonly task: Task;
+  readonly hours: Band;
+  readonly because: readonly string[];
+}
+
+/** The tasks of the plan in the order of the trade, with hours as bands: the same sums as the builds. */
+export function taskHours(state: State): TaskHours[] {
+  return compiled.flatMap((each) => {
+    if (!isInPlan(each, state)) return [];
+    const extras = each.extras.filter(({ when }) => when(state)).map(({ extra }) => extra);
+    const scalings = each.scalings.filter(({ when }) => when(state));
+    const hours = extras.reduce(
+      (sum, extra) => addBands(sum, extra.hours),
+      scaleBand(each.task.hours, factor(each, state)),
+    );
+    return [{ task: each.task, hours, because: [...scalings, ...extras].map(({ why }) => why) }];
+  });
+}

@@ -1,0 +1,4 @@
+export { parts } from './parts.ts';
+export { risks } from './risks.ts';
+export { rules } from './rules.ts';
+export { tasks } from './tasks.ts';

@@ -1,0 +1,128 @@
+import { any, is } from '../../core/condition.ts';
+import type { Task } from '../../core/task.ts';
+import { asTheMakerMadeIt, onPorts, realTimePc, synchroniser, wheelsOnOnePort } from './kinds.ts';
+
+export const controlTasks: readonly Task[] = [
+  {
+    id: 'pc-jitter-test',
+    subsystem: 'control',
+    stage: 'design-and-order',
+    name: 'Test the timing of the very PC for 12 hours under load',
+    hours: [0.5, 1, 2],
+    when: realTimePc,
+    after: ['freeze-the-path'],
+    tools: 'The PC, its timing test, something heavy on screen and network',
+    lathe: 'usable',
+    undo: 'can-be-undone',
+    test: 'Worst delay in 12 hours within what the control allows; no missed network reply. If it fails, try another PC before ordering anything.',
+    note: 'It runs by itself overnight; the hours are yours for setting up and reading. Power saving off.',
+  },
+  {
+    id: 'read-control-manual',
+    subsystem: 'control',
+    stage: 'design-and-order',
+    name: 'Read the manual of the control before paying for it',
+    hours: [1, 2, 4],
+    when: asTheMakerMadeIt,
+    after: ['freeze-the-path'],
+    tools: 'The manual, a pencil',
+    lathe: 'usable',
+    undo: 'can-be-undone',
+    test: 'Page numbers written down for: threading with a counting sensor, encoder lines, diameter mode, tool count, inputs and outputs, soft limits.',
+  },
+  {
+    id: 'first-power-control',
+    subsystem: 'control',
+    stage: 'bench-electrics',
+    name: 'First power on the bench, and install the control',
+    hours: [2, 5, 12],
+    after: ['fit-out-cabinet', 'pc-jitter-test', 'read-control-manual'],
+    tools: 'Meter, lamp or small fuse in series for the first switch-on',
+    lathe: 'usable',
+    undo: 'can-be-undone',
+    test: 'Every supply measured before anything is plugged into it; the control runs an hour with no time-out; a copy of the untouched settings is saved.',
+    safety:
+      'Covers on before power, earth first. Before reaching in: unplug, wait the longest time on any label, measure under 60 V. No mains work alone or late; a licensed electrician where your rules ask for one.',
+    extra: [
+      {
+        id: 'extra-first-power-control-latency',
+        when: onPorts,
+        hours: [2, 5, 12],
+        why: 'step timing by software is tuned until the PC holds it',
+      },
+    ],
+    scale: [
+      {
+        when: is('control', 'standalone-control'),
+        by: 0.5,
+        why: 'a ready-made control has nothing to install',
+      },
+      { when: synchroniser, by: 0.4, why: 'a synchroniser box is one plug and a few keys' },
+    ],
+  },
+  {
+    id: 'configure-control',
+    subsystem: 'control',
+    stage: 'bench-electrics',
+    name: 'Configure the control: axes, spindle, encoder, home, tools',
+    hours: [4, 10, 24],
+    after: ['first-power-control'],
+    tools: 'The settings sheet, the manual',
+    lathe: 'usable',
+    undo: 'can-be-undone',
+    test: 'Every line of the settings sheet filled: steps per millimetre with sign, home direction, alarm line, encoder counts a turn, diameter mode on. A copy is saved.',
+    note: 'Signs and spindle figures are proved again on the machine, at low speed.',
+    extra: [
+      {
+        id: 'extra-configure-control-step-timing',
+        when: onPorts,
+        hours: [2, 5, 12],
+        why: 'pulses, speeds and encoder lines have to be fitted to what the software can time',
+      },
+      {
+        id: 'extra-configure-control-second-port',
+        when: any(is('control', 'two-parallel-ports-pc'), wheelsOnOnePort),
+        hours: [0.5, 1, 3],
+        why: 'a second port to address and map',
+      },
+      {
+        id: 'extra-configure-control-firmware',
+        when: is('control', 'small-board'),
+        hours: [1, 4, 18],
+        why: 'firmware is chosen, built and loaded, and what it lacks is found out',
+      },
+    ],
+    scale: [
+      {
+        when: is('control', 'standalone-control'),
+        by: 0.42,
+        why: 'a list of parameters instead of settings files',
+      },
+      { when: is('control', 'desktop-with-controller'), by: 0.7, why: 'screens that help to set up' },
+      { when: is('control', 'small-board'), by: 0.6, why: 'there is less to set' },
+      { when: synchroniser, by: 0.25, why: 'screw lead, encoder lines and direction are all it asks' },
+      { when: is('operator-panel', 'keyboard-and-mouse'), by: 0.75, why: 'no pendant or buttons to assign' },
+    ],
+  },
+  {
+    id: 'operator-panel-build',
+    subsystem: 'control',
+    stage: 'bench-electrics',
+    name: 'Build the panel, wire it and assign its wheels and keys',
+    hours: [0.5, 2, 5],
+    when: is('operator-panel', 'handwheel-panel', 'touch-screen'),
+    after: ['configure-control'],
+    tools: 'Hole saw, files, crimper',
+    lathe: 'usable',
+    undo: 'can-be-undone',
+    test: 'Feed hold works from a real button with the screen frozen; a hundred clicks of each wheel forward and back return to zero.',
+    extra: [
+      {
+        id: 'extra-operator-panel-build-wheels',
+        when: is('operator-panel', 'handwheel-panel'),
+        hours: [5.5, 10, 19],
+        why: 'two wheels and ten inputs: cut-outs, wiring and logic',
+      },
+    ],
+  },
+];

@@ -1,0 +1,10 @@
+import { any, is, not } from '../../core/condition.ts';
+
+/** The carriage gets a motor. */
+export const carriageDriven = not(is('driven-axes', 'cross-slide-only'));
+
+/** The cross slide gets a motor. */
+export const crossDriven = not(is('driven-axes', 'carriage-only'));
+
+/** The tailstock quill gets a motor. */
+export const tailstockDriven = any(is('driven-axes', 'both-and-tailstock'), is('holes', 'motor-tailstock'));

@@ -1,0 +1,113 @@
+import { is } from '../../core/condition.ts';
+import type { Part } from '../../core/part.ts';
+
+const quickChange = is('tool-holding', 'quick-change-post', 'quick-change-and-rear-post');
+
+export const toolParts: readonly Part[] = [
+  {
+    id: 'quick-change-post-set',
+    subsystem: 'tooling',
+    name: 'Quick-change tool post with five holders',
+    note: 'Match it to the height from slide to centre. A wedge inside repeats better than a bare piston.',
+    unit: 'set',
+    combine: 'most',
+    scaled: true,
+    inspect: 'A holder put back ten times comes back within 0.03 mm.',
+    needs: [{ when: quickChange, qty: 1, why: 'the post itself' }],
+  },
+  {
+    id: 'extra-tool-holders',
+    subsystem: 'tooling',
+    name: 'Extra tool holders',
+    note: 'One for each tool that stays set. They must be of the same pattern as the post.',
+    unit: 'each',
+    combine: 'most',
+    scaled: true,
+    needs: [
+      {
+        when: is('tool-holding', 'quick-change-post'),
+        qty: 5,
+        why: 'ten tools stay set, five holders come with the post',
+      },
+      {
+        when: is('tool-holding', 'quick-change-and-rear-post'),
+        qty: 4,
+        why: 'nine tools stay set in front, parting sits on the rear post',
+      },
+    ],
+  },
+  {
+    id: 'insert-holders',
+    subsystem: 'tooling',
+    name: 'Tool shanks and inserts to start with',
+    note: 'Turning, boring, threading and parting shanks that take loose tips. Take sharp positive tips: a light lathe cannot push blunt ones.',
+    unit: 'set',
+    combine: 'most',
+    spares: 'Ten of each tip. The first ones break while you learn.',
+    needs: [
+      {
+        when: is(
+          'tool-holding',
+          'quick-change-post',
+          'gang-tools',
+          'quick-change-and-rear-post',
+          'automatic-changer',
+        ),
+        qty: 1,
+        why: 'a set of tools whose tips are changed without losing the offset',
+      },
+    ],
+  },
+  {
+    id: 'gang-blocks',
+    subsystem: 'tooling',
+    name: 'Gang tool blocks',
+    note: 'Blocks and round-shank holders for a slotted slide, all of one centre height.',
+    unit: 'set',
+    combine: 'most',
+    scaled: true,
+    inspect: 'Every block holds its tool within 0.05 mm of your centre height.',
+    needs: [{ when: is('tool-holding', 'gang-tools'), qty: 1, why: 'the tools in a row' }],
+  },
+  {
+    id: 'rear-tool-post',
+    subsystem: 'tooling',
+    name: 'Rear tool post',
+    note: 'A solid post behind the work with the parting blade upside down.',
+    unit: 'each',
+    combine: 'most',
+    scaled: true,
+    needs: [{ when: is('tool-holding', 'quick-change-and-rear-post'), qty: 1, why: 'parting from behind' }],
+  },
+  {
+    id: 'indexing-changer',
+    subsystem: 'tooling',
+    name: 'Turret that changes tools, four to six places',
+    note: 'Ask for a sensor that proves the lock and for its height over the slide before you pay.',
+    unit: 'each',
+    combine: 'most',
+    scaled: true,
+    inspect: 'A hundred changes in a row with the lock proved each time; the tip comes back within 0.02 mm.',
+    needs: [{ when: is('tool-holding', 'automatic-changer'), qty: 1, why: 'the changer' }],
+  },
+  {
+    id: 'touch-plate-part',
+    subsystem: 'tooling',
+    name: 'Touch plate or setter block',
+    note: 'Hardened and insulated, with a lead and a known height.',
+    unit: 'each',
+    combine: 'most',
+    inspect: 'Ten touches within 0.005 mm; the input goes safe when the lead is pulled out.',
+    needs: [{ when: is('tool-offsets', 'touch-plate'), qty: 1, why: 'finding the tool tips by contact' }],
+  },
+  {
+    id: 'centring-magnifier',
+    subsystem: 'tooling',
+    name: 'Magnifier or small camera with cross hairs, and its mount',
+    note: 'Focus close, and a mount that seats on the spindle or the bed the same way each time.',
+    unit: 'set',
+    combine: 'most',
+    inspect: 'The cross stays on one spot while the spindle is turned by hand.',
+    needs: [{ when: is('tool-offsets', 'centred-magnifier'), qty: 1, why: 'finding the tool tips by eye' }],
+  },
+];

@@ -1,0 +1,27 @@
+import type { Part } from './core/part.ts';
+import type { Risk } from './core/risk.ts';
+import type { Rule } from './core/rule.ts';
+import type { Task } from './core/task.ts';
+import * as approach from './subsystems/approach/index.ts';
+import * as carriage from './subsystems/carriage/index.ts';
+import * as control from './subsystems/control/index.ts';
+import * as crossSlide from './subsystems/cross-slide/index.ts';
+import * as motors from './subsystems/motors/index.ts';
+import * as purpose from './subsystems/purpose/index.ts';
+import * as spindle from './subsystems/spindle/index.ts';
+import * as tooling from './subsystems/tooling/index.ts';
+import * as wiring from './subsystems/wiring/index.ts';
+
+const all = [purpose, approach, carriage, crossSlide, tooling, motors, control, spindle, wiring];
+
+/** Everything the trade knows, gathered from the nine subsystems. */
+export const parts: readonly Part[] = all.flatMap((each) => each.parts);
+export const tasks: readonly Task[] = all.flatMap((each) => each.tasks);
+export const risks: readonly Risk[] = all.flatMap((each) => each.risks);
+export const rules: readonly Rule[] = all.flatMap((each) => each.rules);
+
+const index = <T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, number> =>
+  new Map(list.map((each, at) => [each.id, at]));
+
+export const partIndex = index(parts);
+export const taskIndex = index(tasks);

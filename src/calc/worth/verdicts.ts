@@ -1,0 +1,26 @@
+import { compile, type State } from '../choices/state.ts';
+import type { Verdict } from '../report.ts';
+import { rules } from '../trade.ts';
+
+const weights: Readonly<Record<string, Verdict['weight']>> = {
+  'do-not-convert': 'do-not',
+  'alternatives-first': 'think',
+  'get-help-first': 'think',
+  'thread-synchroniser': 'go',
+  'convert-conditional': 'go',
+};
+
+const speaking = rules.flatMap((rule) =>
+  rule.then.flatMap((effect) =>
+    effect.kind === 'verdict' ? [{ id: effect.verdict, say: rule.say, when: compile(rule.when) }] : [],
+  ),
+);
+
+/** What the answers say about converting at all; the gravest first. Empty when nothing speaks against it. */
+export function verdictsOf(state: State): Verdict[] {
+  const order: readonly Verdict['weight'][] = ['do-not', 'think', 'go'];
+  return speaking
+    .filter(({ when }) => when(state))
+    .map(({ id, say }) => ({ id, say, weight: weights[id] ?? 'think' }))
+    .sort((a, b) => order.indexOf(a.weight) - order.indexOf(b.weight));
+}

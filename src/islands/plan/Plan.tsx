@@ -1,0 +1,89 @@
+import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
+import type { Report } from '../../calc/evaluate.ts';
+import { Boundary } from '../shared/Boundary.tsx';
+import { Notices } from '../shared/Notices.tsx';
+import { $fault, $report, start } from '../stores.ts';
+import { Assumptions } from './Assumptions.tsx';
+import { Bill } from './Bill.tsx';
+import { Checks } from './Checks.tsx';
+import { Contents } from './Contents.tsx';
+import { Findings } from './Findings.tsx';
+import { MoneyParts } from './MoneyParts.tsx';
+import { Outline } from './Outline.tsx';
+import { Risks } from './Risks.tsx';
+import { Rods } from './Rods.tsx';
+import { SafetyPage } from './SafetyPage.tsx';
+import { Sources } from './Sources.tsx';
+import { Stages } from './Stages.tsx';
+import { TitleBlock } from './TitleBlock.tsx';
+import { VerdictRow } from './VerdictRow.tsx';
+
+function Working() {
+  return (
+    <>
+      <h1>Plan</h1>
+      <p role="status">Working out the plan from your answers …</p>
+      <noscript>
+        <p>
+          The sums of a plan need JavaScript. The book, the method and the safety page read without it; so do
+          the questions.
+        </p>
+      </noscript>
+    </>
+  );
+}
+
+const PARTS: readonly {
+  readonly what: string;
+  readonly Part: (props: { report: Report }) => ComponentChildren;
+}[] = [
+  { what: 'the title block', Part: TitleBlock },
+  { what: 'the note on this outline', Part: Outline },
+  { what: 'the verdict', Part: VerdictRow },
+  { what: 'the contents', Part: Contents },
+  { what: 'the three rods', Part: Rods },
+  { what: 'what to look at again', Part: Findings },
+  { what: 'the parts of the money', Part: MoneyParts },
+  { what: 'the stages', Part: Stages },
+  { what: 'the parts list', Part: Bill },
+  { what: 'the risks', Part: Risks },
+  { what: 'the checks', Part: Checks },
+  { what: 'the assumptions', Part: Assumptions },
+  { what: 'the safety page', Part: SafetyPage },
+  { what: 'the sources', Part: Sources },
+];
+
+/** Paper shows what the screen folds away; not every browser does that by itself. */
+function unfold(): void {
+  for (const folded of document.querySelectorAll('details')) folded.open = true;
+}
+
+/** The plan sheet of the path in the address: everything that follows from the answers, to read or to print. */
+export function Plan() {
+  const report = useStore($report);
+  const fault = useStore($fault);
+  useEffect(() => {
+    start();
+    window.addEventListener('beforeprint', unfold);
+    return () => window.removeEventListener('beforeprint', unfold);
+  }, []);
+  return (
+    <div class="page plan-sheet">
+      <Notices />
+      <Boundary what="the plan">{fault === undefined ? null : <Failed fault={fault} />}</Boundary>
+      {report
+        ? PARTS.map(({ what, Part }) => (
+            <Boundary key={what} what={what}>
+              <Part report={report} />
+            </Boundary>
+          ))
+        : fault === undefined && <Working />}
+    </div>
+  );
+}
+
+function Failed({ fault }: { fault: unknown }): never {
+  throw fault;
+}

@@ -1,0 +1,106 @@
+import type { Report, RiskRow } from '../../calc/evaluate.ts';
+import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
+import { ResultMark } from '../shared/ResultMark.tsx';
+import { FoldButton, useFold } from './Fold.tsx';
+import { Ticked } from './Glyphs.tsx';
+import { asCell, asColumnHead, asRow, asRowHead, asTable } from './table-roles.ts';
+import { priceRange } from './words.ts';
+
+const HEADS = [
+  'What may go wrong',
+  'How often',
+  'If it does',
+  'On average',
+  'Early sign',
+  'What prevents it',
+];
+
+const onAverage = ({ counted: isSummed, expectedMoney, expectedHours }: RiskRow): string =>
+  isSummed ? `${money(expectedMoney)}, ${hours(expectedHours)}` : 'shown, in no total';
+
+function Row({ risk }: { risk: RiskRow }) {
+  return (
+    <tr {...asRow}>
+      <th {...asRowHead}>
+        {risk.name}
+        <span class="task-note">
+          {risk.cause} {risk.effect}
+        </span>
+        {risk.levers.length > 0 ? (
+          <span class="task-note">Here: {risk.levers.map(({ why }) => why).join('; ')}.</span>
+        ) : null}
+      </th>
+      <td {...asCell} data-label="How often">
+        {chanceOfTwenty(risk.chance)}
+      </td>
+      <td {...asCell} data-label="If it does">
+        {priceRange(risk.money)}, {hoursRange(risk.hours[0], risk.hours[2])}
+      </td>
+      <td {...asCell} data-label="On average">
+        {onAverage(risk)}
+      </td>
+      <td {...asCell} data-label="Early sign">
+        {risk.sign}
+      </td>
+      <td {...asCell} data-label="Prevent">
+        <Ticked>{risk.prevent}</Ticked>
+      </td>
+    </tr>
+  );
+}
+
+function Injury({ risk }: { risk: RiskRow }) {
+  return (
+    <li class="finding is-stop">
+      <ResultMark result="stop" word="injury" />
+      <span>
+        <b>{risk.name}.</b> {risk.effect} {risk.prevent} <span class="quiet">Sign: {risk.sign}</span>
+      </span>
+    </li>
+  );
+}
+
+/** What may go wrong: first what can hurt somebody, then the rest by what it costs on average. */
+export function Risks({ report }: { report: Report }) {
+  const injuries = report.risks.filter(({ injury }) => injury);
+  const others = report.risks.filter(({ injury }) => !injury);
+  const fold = useFold();
+  return (
+    <section class="rule-section" id="risks" tabIndex={-1}>
+      <h2>What may go wrong</h2>
+      {injuries.length > 0 ? (
+        <>
+          <h3>Where somebody could be hurt</h3>
+          <p>These are not weighed in money. Prevent each of them, whatever its chance.</p>
+          <ul class="list-plain findings">
+            {injuries.map((risk) => (
+              <Injury key={risk.id} risk={risk} />
+            ))}
+          </ul>
+        </>
+      ) : null}
+      <h3>What costs money and hours, dearest on average first</h3>
+      <FoldButton fold={fold} what={counted(others.length, 'risk')} />
+      <table
+        class={`table-stack risks foldable${fold.shutClass}`}
+        {...asTable}
+        aria-label="Risks by what they cost on average"
+      >
+        <thead>
+          <tr {...asRow}>
+            {HEADS.map((head) => (
+              <th key={head} {...asColumnHead}>
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {others.map((risk) => (
+            <Row key={risk.id} risk={risk} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,82 @@
+import { useStore } from '@nanostores/preact';
+import type { Report, Spread } from '../../calc/evaluate.ts';
+import { saySpread } from '../guide/CardRods.tsx';
+import { $limits, type Limits } from '../preferences.ts';
+import { hoursMark, moneyMark, weeksMark } from '../shared/format.ts';
+import { Rod } from '../shared/Rod.tsx';
+import { keepsAnother } from './numbers.ts';
+
+const WIDTH = 372;
+
+interface Props {
+  readonly name: keyof Limits;
+  readonly title: string;
+  readonly spread: Spread;
+  readonly mark: (n: number) => string;
+  readonly unitWord: string;
+  readonly more?: string;
+}
+
+function RodSection({ name, title, spread, mark, unitWord, more }: Props) {
+  const limit = useStore($limits)[name];
+  return (
+    <section>
+      <h2>{title}</h2>
+      <p>
+        {saySpread(spread, name, limit)} {more}
+      </p>
+      <Rod
+        values={[...spread.twenty]}
+        {...(limit === undefined ? {} : { limit })}
+        format={mark}
+        label={title}
+        unitWord={unitWord}
+        width={WIDTH}
+      />
+    </section>
+  );
+}
+
+function WeeksRod({ report }: { report: Report }) {
+  const spare = keepsAnother(report);
+  return (
+    <RodSection
+      name="weeks"
+      title={spare ? 'Weeks this lathe is apart' : 'Weeks the lathe is out of use'}
+      spread={report.weeksOut}
+      mark={weeksMark}
+      unitWord="weeks"
+      {...(spare ? { more: 'The other lathe keeps working meanwhile.' } : {})}
+    />
+  );
+}
+
+/** Money, hours and weeks as twenty washers each, with the owner's limits where they were set. */
+export function Rods({ report }: { report: Report }) {
+  return (
+    <>
+      <div class="rods" id="rods" tabIndex={-1}>
+        <RodSection
+          name="money"
+          title="Money, everything in"
+          spread={report.money}
+          mark={moneyMark}
+          unitWord="dollars"
+        />
+        <RodSection
+          name="hours"
+          title="Hours of your own"
+          spread={report.hours}
+          mark={hoursMark}
+          unitWord="hours"
+        />
+        <WeeksRod report={report} />
+      </div>
+      <p class="quiet small">
+        Each washer is one of 20 ways this path could turn out, all equally likely. It is a picture of
+        different outcomes, not of growth over time. A collar is a limit of your own, set on any question
+        page. Money is once-only; what is paid every year stands apart.
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,60 @@
+import { Fragment } from 'preact';
+import type { Report, StagePlan } from '../../calc/evaluate.ts';
+import { middleHalf, weeksRange } from '../shared/format.ts';
+import { StageBar } from '../shared/StageBar.tsx';
+import { HoldPoint, StoppingPoint } from './Between.tsx';
+import { MakeFirst } from './MakeFirst.tsx';
+import { keepsAnother, taskNumbers, tasksById } from './numbers.ts';
+import { Stage } from './Stage.tsx';
+
+/** "Hold point A" → "A". */
+const letterOf = (name: string): string => name.split(' ').at(-1) ?? '';
+
+const barOf = (stage: StagePlan) => ({
+  id: stage.id,
+  numeral: String(stage.number),
+  name: stage.name,
+  hours: stage.hours[1],
+  outOfUse: stage.outOfUse,
+  mayStopAfter: stage.stop !== undefined,
+  ...(stage.hold ? { holdAfter: letterOf(stage.hold.name) } : {}),
+});
+
+function Bar({ report }: { report: Report }) {
+  const { from, to } = middleHalf(report.weeksOut.twenty);
+  const state = keepsAnother(report) ? 'this lathe apart' : 'lathe out of use';
+  return (
+    <StageBar
+      stages={report.stages.map(barOf)}
+      outOfUseText={`${state}, on and off: ${weeksRange(from, to)} at your hours a week`}
+    />
+  );
+}
+
+/** The order of work: the bar of stages, then each stage with its tasks, its hold point and its stopping point. */
+export function Stages({ report }: { report: Report }) {
+  const { stages } = report;
+  const numbers = taskNumbers(stages);
+  const tasks = tasksById(stages);
+  const listAfter = stages.findLast((stage) => stage.id === 'make-first') ?? stages[0];
+  return (
+    <>
+      <section class="rule-section plan-bar" id="stages" tabIndex={-1}>
+        <h2>Stages and tasks</h2>
+        <p>
+          Each stage is as long as its likely hours. At a hold point you go on only when everything in it is
+          true. At a may-stop mark you can stop for good and have a working machine.
+        </p>
+        <Bar report={report} />
+      </section>
+      {stages.map((stage) => (
+        <Fragment key={stage.id}>
+          <Stage stage={stage} numbers={numbers} report={report} />
+          {stage === listAfter ? <MakeFirst report={report} numbers={numbers} /> : null}
+          {stage.hold ? <HoldPoint hold={stage.hold} numbers={numbers} tasks={tasks} /> : null}
+          {stage.stop ? <StoppingPoint stop={stage.stop} /> : null}
+        </Fragment>
+      ))}
+    </>
+  );
+}

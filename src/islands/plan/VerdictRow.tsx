@@ -1,0 +1,69 @@
+import { useStore } from '@nanostores/preact';
+import type { Report, Verdict } from '../../calc/evaluate.ts';
+import { tallyOf } from '../guide/tally.ts';
+import { $limits } from '../preferences.ts';
+import { counted, hoursRange } from '../shared/format.ts';
+import { ResultMark } from '../shared/ResultMark.tsx';
+import { summaryOf } from './words.ts';
+
+const NOTHING_SAID =
+  'Nothing that you answered speaks against this conversion. Whether it is worth its price is for you to say.';
+
+const GRAVITY: Readonly<Record<Verdict['weight'], 'ok' | 'look' | 'stop'>> = {
+  go: 'ok',
+  think: 'look',
+  'do-not': 'stop',
+};
+const WORDS: Readonly<Record<Verdict['weight'], string>> = {
+  go: 'fits',
+  think: 'think first',
+  'do-not': 'do not convert',
+};
+
+function Said({ verdict }: { verdict: Verdict }) {
+  return (
+    <p class="verdict">
+      <ResultMark result={GRAVITY[verdict.weight]} word={WORDS[verdict.weight]} /> {verdict.say}
+    </p>
+  );
+}
+
+function Stops({ report }: { report: Report }) {
+  const { stop, look } = tallyOf(report);
+  return (
+    <p>
+      <ResultMark result="stop" word={counted(stop.length, 'stop')} empty={stop.length === 0} />
+      {' and '}
+      <ResultMark result="look" word={`${look.length} to look at`} />: <a href="#findings">what they are</a>
+    </p>
+  );
+}
+
+/** What the answers say about converting at all, the ranges in one sentence, and how such plans turn out elsewhere. */
+export function VerdictRow({ report }: { report: Report }) {
+  const { money } = useStore($limits);
+  const { money: cost, hours, over, limit } = summaryOf(report, money);
+  const [low, , high] = report.hours.planned;
+  return (
+    <section class="verdict-row" id="verdict" tabIndex={-1} aria-label="Verdict">
+      <div>
+        {report.verdicts.map((verdict) => (
+          <Said key={verdict.id} verdict={verdict} />
+        ))}
+        {report.verdicts.length === 0 ? <p class="verdict">{NOTHING_SAID}</p> : null}
+        <p class="verdict">
+          Half of the ways this could turn out cost <b class="figure">{cost}</b> and take{' '}
+          <b class="figure">{hours}</b>; <b>{over}</b> pass {limit}.
+        </p>
+      </div>
+      <div class="small">
+        <Stops report={report} />
+        <p>
+          <b>The view from outside:</b> first conversions overrun their first plan by about half (a judgement,
+          not a count). The tasks alone add up to {hoursRange(low, high)}, all quick or all slow. The rods
+          count the troubles too; the hours beside a task do not.
+        </p>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,20 @@
+/** Addresses inside this site. Links to them carry data-keep-path, so that the owner's path comes along. */
+
+const base = import.meta.env.BASE_URL.replace(/\/?$/, '/');
+
+/** A page by its path without the leading slash: to('plan/') . */
+export const to = (page = ''): string => `${base}${page}`;
+
+/** A question's page; `back` is the question (or "check", the list) to return to afterwards. */
+export const questionPlace = (decision: string, back?: string): string =>
+  to(`questions/${decision}/${back ? `?back=${encodeURIComponent(back)}` : ''}`);
+
+/** The lathe page, at one of its questions. */
+export const lathePlace = (at?: string, back?: string): string => {
+  const query = new URLSearchParams({ ...(at ? { at } : {}), ...(back ? { back } : {}) }).toString();
+  return to(`lathe/${query ? `?${query}` : ''}`);
+};
+
+/** The question that an address shows, or undefined for any other page. */
+export const questionAt = (pathname: string): string | undefined =>
+  /\/questions\/([a-z0-9-]+)\/$/.exec(pathname)?.[1];

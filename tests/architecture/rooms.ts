@@ -1,0 +1,70 @@
+/** The rooms of src and what each may import. A room may always import from itself. */
+
+const GROUND = ['calc/core', 'calc/formulas', 'calc/subsystems'];
+
+const PLANNING = [
+  'calc/guide',
+  'calc/facts',
+  'calc/trade',
+  'calc/measures',
+  'calc/checks',
+  'calc/findings',
+  'calc/report',
+  'calc/choices',
+  'calc/design',
+  'calc/cost',
+  'calc/schedule',
+  'calc/worth',
+  'calc/paths',
+];
+
+const CALC = [...GROUND, ...PLANNING, 'calc/evaluate'];
+const SHOWN_TO_ISLANDS = [
+  'calc/core',
+  'calc/guide',
+  'calc/facts',
+  'calc/evaluate',
+  'calc/report',
+  'calc/trade',
+  'link',
+  'export',
+  'content',
+];
+const UNDER_PAGES = [...CALC, 'link', 'export', 'content', 'islands', 'styles'];
+
+export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  'calc/core': [],
+  'calc/formulas': ['calc/core'],
+  'calc/subsystems': ['calc/core', 'calc/formulas'],
+  ...Object.fromEntries(PLANNING.map((room) => [room, [...GROUND, ...PLANNING]])),
+  'calc/evaluate': [...GROUND, ...PLANNING],
+  link: [...CALC, 'content'],
+  export: [...CALC, 'link', 'content'],
+  content: ['calc/core', 'calc/guide', 'calc/facts'],
+  styles: [],
+  islands: [...SHOWN_TO_ISLANDS, 'styles', 'shapes'],
+  shapes: [],
+  components: [...UNDER_PAGES, 'shapes'],
+  layouts: [...UNDER_PAGES, 'components'],
+  pages: [...UNDER_PAGES, 'components', 'layouts'],
+};
+
+/** Files that stand outside the folder of their room, without their extension. */
+export const LODGERS: Readonly<Record<string, string>> = {
+  'components/lathe-shapes': 'shapes',
+  'content.config': 'content',
+  'calc/facts-lathe': 'calc/facts',
+  'calc/facts-workshop': 'calc/facts',
+};
+
+export const PACKAGES_FOR_CALC: readonly string[] = ['decimal.js'];
+
+/** Rooms that plain Node runs without a bundler: their relative imports carry the file's extension. */
+export const RUN_BY_NODE = /^(calc|link|export)\//;
+
+/** What would make the same path give another report on another day or machine. */
+export const IMPURE: Readonly<Record<string, RegExp>> = {
+  'a clock': /\bDate\.now\b|\bnew Date\(\s*\)|\bDate\(\s*\)|\bperformance\b\./,
+  chance: /\bMath\.random\b|\bcrypto\./,
+  'a locale': /\bIntl\.|\.toLocale\w*\(|\.localeCompare\(/,
+};

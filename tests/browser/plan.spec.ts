@@ -1,0 +1,120 @@
+import type { Page } from '@playwright/test';
+import { evaluate, type Report } from '../../src/calc/evaluate.ts';
+import { currentEdition } from '../../src/content/edition.ts';
+import { referencePaths } from '../../src/content/reference-paths.ts';
+import { encodePath } from '../../src/link/encode.ts';
+import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+
+const { path } = referencePaths[0]!;
+const report: Report = evaluate(path, currentEdition);
+const tasks = report.stages.flatMap((stage) => stage.tasks);
+
+/** Text as a reader sees it, with runs of spaces as one. */
+const squeezed = (text: string): string => text.replace(/\s+/g, ' ');
+
+async function openPlan(page: Page, fragment = encodePath(path)): Promise<void> {
+  await page.goto(`plan/#${fragment}`);
+  await expect(page.getByRole('heading', { name: 'What the figures rest on' })).toBeVisible({
+    timeout: 20_000,
+  });
+}
+
+/** What a table or a section says, also where a phone folds it. */
+const said = async (page: Page, selector: string): Promise<string> =>
+  squeezed((await page.locator(selector).allTextContents()).join(' '));
+
+test('the plan of a whole link shows every task, part and risk', async ({ page }) => {
+  await openPlan(page);
+  const work = await said(page, '.task-table');
+  for (const { name } of tasks) expect(work).toContain(squeezed(name));
+  const bill = await said(page, '#parts');
+  for (const { name } of report.bill.once) expect(bill).toContain(squeezed(name));
+  const risks = await said(page, '#risks');
+  for (const { name } of report.risks) expect(risks).toContain(squeezed(name));
+  for (const { say } of report.findings.filter(({ level }) => level !== 'note'))
+    expect(await said(page, '#findings')).toContain(squeezed(say));
+});
+
+test('hold points, stopping points and the link are on the sheet', async ({ page }) => {
+  await openPlan(page);
+  for (const { hold } of report.stages)
+    if (hold) await expect(page.getByRole('heading', { name: hold.name })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'You may stop here' }).first()).toBeVisible();
+  await expect(page.locator('.link-text')).toHaveText(
+    new RegExp(`/plan/#${encodePath(path).slice(0, 20).replace('?', '\\?')}`),
+  );
+});
+
+test('printed, the sheet carries every task, box, part and the whole link', async ({ page }) => {
+  await openPlan(page);
+  await page.emulateMedia({ media: 'print' });
+  // biome-ignore lint/performance/useDomNodeTextContent: what is hidden on paper must not count
+  const paper = squeezed(await page.locator('main').innerText());
+  for (const { name, test: proof } of tasks) {
+    expect(paper).toContain(squeezed(name));
+    expect(paper).toContain(squeezed(proof));
+  }
+  for (const { name } of report.bill.once) expect(paper).toContain(squeezed(name));
+  expect(paper.split(encodePath(path)).length).toBe(2);
+  await expect(page.locator('.task-table .tick-box')).toHaveCount(tasks.length);
+  const box = await page.locator('.task-table .tick-box').first().boundingBox();
+  expect(box?.width).toBeCloseTo((5 / 25.4) * 96, 0);
+});
+
+test('with nothing answered the sheet says that it is an outline', async ({ page }) => {
+  await page.goto('plan/');
+  await expect(page.getByText('This is an outline, not yet your plan.')).toBeVisible({ timeout: 20_000 });
+});
+
+test('what a link holds that cannot be read is said once at the top', async ({ page }) => {
+  await openPlan(page, '1?edition=2026-11&size=medium&control=no-such-control&nonsense=1');
+  await expect(page.getByText('Part of this link could not be used.')).toHaveCount(1);
+});
+
+test('a plan of a whole link is accessible and folds and unfolds on a phone', async ({ page, isMobile }) => {
+  test.setTimeout(180_000);
+  await openPlan(page);
+  if (isMobile) {
+    const first = page.getByRole('button', { name: /^Show \d+ tasks?$/ }).first();
+    await first.click();
+    await expect(page.locator('.task-table').first()).toBeVisible();
+  }
+  await expectNoAxeViolations(page);
+});
+
+for (const place of ['', 'how-the-estimate-is-made/', 'book/', 'book/carriage/', 'words/', 'safety/']) {
+  test(`/${place} is accessible and does not scroll sideways at 320 pixels`, async ({ page }) => {
+    await page.setViewportSize({ width: 320, height: 700 });
+    await page.goto(place);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await expectNoAxeViolations(page);
+  });
+}
+
+test('the plan does not scroll sideways at 320 pixels', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 700 });
+  await openPlan(page);
+  const shut = page.getByRole('button', { name: /^Show \d/ });
+  for (let left = await shut.count(); left > 0; left -= 1) await shut.first().click();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+});
+
+test('the first page opens a saved link and says what is wrong with a bad one', async ({ page }) => {
+  await page.goto('');
+  await page.getByLabel('Open a saved link').fill('https://example.org/somewhere');
+  await page.getByRole('button', { name: 'Open' }).click();
+  await expect(page.getByText('This is no link to a path.')).toBeVisible();
+  await page.getByLabel('Open a saved link').fill(`https://example.org/plan/#${encodePath(path)}`);
+  await page.getByRole('button', { name: 'Open' }).click();
+  await expect(page).toHaveURL(/\/plan\/#1/);
+  await expect(page.getByRole('heading', { name: 'Parts list' })).toBeVisible({ timeout: 20_000 });
+});
+
+test.describe('a missing page', () => {
+  test.use({ allowedProblems: [/404/] });
+  test('is answered in words', async ({ page }) => {
+    await page.goto('no-such-page/');
+    await expect(page.getByRole('heading', { name: 'There is no page at this address' })).toBeVisible();
+  });
+});
