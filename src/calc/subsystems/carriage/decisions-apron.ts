@@ -9,18 +9,21 @@ const apron: Decision = {
   name: 'Apron',
   ask: 'What happens to the apron and its gears?',
   why: 'The apron, the box with the half-nut under the front of the saddle, stands where a new nut wants to be. Its gears can jam or be driven backwards.',
-  thumb: 'If the apron stays, take the rack pinion out of mesh: a hand wheel flung round by a fast move breaks fingers.',
+  thumb:
+    'If the apron stays, take the rack pinion out of mesh: a hand wheel flung round by a fast move breaks fingers.',
   findOut:
     'Look up under the apron with a torch. Measure the room between its inside and the screw line, and how thick its walls are. Write down which bolts hold it to the saddle.',
   askWhen: asked('carriage-drive'),
   assume: ['strip-apron', 'replace-apron', 'keep-apron'],
-  assumeWhy: 'Until you choose we plan to empty the casting and bolt the nut to it: its bolts and its line are right already.',
+  assumeWhy:
+    'Until you choose we plan to empty the casting and bolt the nut to it: its bolts and its line are right already.',
   open: 'options',
   options: [
     {
       id: 'keep-apron',
       label: 'Keep it whole, taken out of mesh',
-      means: 'Everything stays inside; the half-nut and the pinion are set so that they cannot touch anything.',
+      means:
+        'Everything stays inside; the half-nut and the pinion are set so that they cannot touch anything.',
       gains: 'Everything can go back, and with a rear screw the hand feed lives.',
       wrong: 'Drag, a hand wheel that spins by itself, and one day a half-nut closed on a moving screw.',
       skill: 2,
@@ -31,7 +34,8 @@ const apron: Decision = {
       label: 'Keep the casting, take the insides out',
       means: 'Half-nut and gears come out, and the nut of the new screw bolts to the empty box.',
       gains: 'The old bolts and the old line are used again.',
-      wrong: 'The wall may be thin or at an angle. If the nut is not shimmed square, the screw binds near the chuck. Drilled, it does not go back.',
+      wrong:
+        'The wall may be thin or at an angle. If the nut is not shimmed square, the screw binds near the chuck. Drilled, it does not go back.',
       skill: 3,
       needs: 'Drilling and tapping the casting, shims and dowels.',
     },
@@ -40,7 +44,8 @@ const apron: Decision = {
       label: 'Replace it with a plate',
       means: 'The apron goes into a box, and a plate or bracket takes its place.',
       gains: 'Stiff and tidy, with room for the nut and oil lines; the old apron can go back.',
-      wrong: 'The saddle bolts alone may not hold it square: without dowels it shifts under load, and play seems to come and go.',
+      wrong:
+        'The saddle bolts alone may not hold it square: without dowels it shifts under load, and play seems to come and go.',
       skill: 3,
       needs: 'A mill or a plate cut outside.',
     },
@@ -54,7 +59,8 @@ const oldFeeds: Decision = {
   name: 'Old feed gears',
   ask: 'What happens to the old feed gears and locks?',
   why: 'Change gears, feed shaft and half-nut lever can be driven backwards by the new motor. A forgotten carriage lock stalls it.',
-  thumb: 'Anything that can still be engaged will be, one evening. Take it out, or fix it so that a tool is needed to engage it.',
+  thumb:
+    'Anything that can still be engaged will be, one evening. Take it out, or fix it so that a tool is needed to engage it.',
   findOut:
     'Turn the spindle by hand with every lever in turn. Write down what still moves: change gears, gearbox, feed shaft, cross feed, half-nut, and where the lock of the carriage is.',
   askWhen: asked('carriage-drive'),
@@ -67,7 +73,8 @@ const oldFeeds: Decision = {
       label: 'Leave them as they are',
       means: 'Levers, gearbox and lock stay in working order beside the new drive.',
       gains: 'No work, and the lathe looks as it did.',
-      wrong: 'A lever knocked at the wrong moment drives the gears backwards. It shows as a bang, a stall, or teeth in the tray.',
+      wrong:
+        'A lever knocked at the wrong moment drives the gears backwards. It shows as a bang, a stall, or teeth in the tray.',
       skill: 1,
     },
     {
@@ -83,7 +90,8 @@ const oldFeeds: Decision = {
       id: 'remove-old-feeds',
       label: 'Take them off and box them',
       means: 'Gearbox, feed shaft and brackets come off, are labelled and kept; oil holes are plugged.',
-      gains: 'Nothing left to engage, room for the motor, and a shaft with one turn for each of the spindle may be free for a sensor.',
+      gains:
+        'Nothing left to engage, room for the motor, and a shaft with one turn for each of the spindle may be free for a sensor.',
       wrong: 'An oil way left open empties the headstock; a missing spacer lets a shaft walk.',
       skill: 2,
       needs: 'Bags, labels, photographs, plugs.',
@@ -98,7 +106,8 @@ const powerOffHold: Decision = {
   name: 'Holding with power off',
   ask: 'With the power off, what holds a slide still?',
   why: 'A ball screw turns as easily backwards as forwards. Without power a push on the slide moves it.',
-  thumb: 'A tool pressing on the work when the power goes is the case to think of. An old sliding screw holds by itself; a ball screw does not.',
+  thumb:
+    'A tool pressing on the work when the power goes is the case to think of. An old sliding screw holds by itself; a ball screw does not.',
   askWhen: ballOnCarriage,
   assume: ['slide-may-creep', 'holding-brake'],
   assumeWhy: 'Until you choose we plan without brakes: on a level bed a slide left alone stays where it is.',
@@ -109,7 +118,8 @@ const powerOffHold: Decision = {
       label: 'Nothing: it may creep',
       means: 'The slide stays only as long as nobody leans on it; the strips give a little friction.',
       gains: 'Nothing to buy and nothing to wire.',
-      wrong: 'Pushed by the cut or by a hand it moves, and the position is lost: home again before the next part.',
+      wrong:
+        'Pushed by the cut or by a hand it moves, and the position is lost: home again before the next part.',
       skill: 1,
     },
     {
@@ -117,7 +127,8 @@ const powerOffHold: Decision = {
       label: 'A brake that closes without power',
       means: 'A small brake on the motor or the screw, held open by 24 V and closed by a spring.',
       gains: 'A slide that stands where it stood, also with hand cranks and a parting tool in the work.',
-      wrong: 'It has to open before the motor moves; wired wrongly it drags, and the motor runs hot and slips.',
+      wrong:
+        'It has to open before the motor moves; wired wrongly it drags, and the motor runs hot and slips.',
       skill: 3,
       needs: 'A relay that opens it together with the drives.',
     },

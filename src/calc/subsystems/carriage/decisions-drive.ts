@@ -8,19 +8,23 @@ const carriageDrive: Decision = {
   name: 'Carriage drive',
   ask: 'What will push the carriage along the bed?',
   why: 'This sets the push, the play and whether the hand wheel survives. It is the largest mechanical choice on the lathe.',
-  thumb: 'The play that you measure in the half-nut today, often 0.1 to 0.5 mm, is the play you keep if you keep the half-nut.',
+  thumb:
+    'The play that you measure in the half-nut today, often 0.1 to 0.5 mm, is the play you keep if you keep the half-nut.',
   findOut:
     'Close the half-nut. Set an indicator on the bed against the carriage and push the carriage towards the tailstock, then towards the chuck, by hand. Write down how far the needle moves without the screw turning, near the chuck and near the tailstock.',
   askWhen: carriageAsked,
   assume: ['ball-screw-front', 'ball-screw-back', 'sliding-screw', 'original-lead-screw', 'rack-pinion'],
-  assumeWhy: 'Until you choose we plan with a ball screw in the place of the lead screw: a short, stiff line of push.',
+  assumeWhy:
+    'Until you choose we plan with a ball screw in the place of the lead screw: a short, stiff line of push.',
   open: 'options',
   options: [
     {
       id: 'ball-screw-front',
       label: 'Ball screw in place of the lead screw',
-      means: 'A new screw whose nut rolls on balls, at the front of the bed; its nut bolts under or behind the apron.',
-      gains: 'The line of push is short and stiff, and it is the easiest place to line up: the old brackets show where.',
+      means:
+        'A new screw whose nut rolls on balls, at the front of the bed; its nut bolts under or behind the apron.',
+      gains:
+        'The line of push is short and stiff, and it is the easiest place to line up: the old brackets show where.',
       wrong:
         'The apron has to be emptied or replaced, and hand feed by the rack goes with it. A thin nut bracket bends and twists the carriage: play grows when you push harder.',
       skill: 3,
@@ -34,13 +38,15 @@ const carriageDrive: Decision = {
       wrong:
         'It pulls to one side of the cut, so the carriage yaws: lengths differ front and back. Chips and coolant fall on the screw, and the motor may meet the wall or the tray.',
       skill: 4,
-      needs: 'Drilling the back of the bed, a straight bar to line up by, room behind for motor and tailstock.',
+      needs:
+        'Drilling the back of the bed, a straight bar to line up by, room behind for motor and tailstock.',
     },
     {
       id: 'original-lead-screw',
       label: 'The lead screw it has, motor on its end',
       means: 'The half-nut stays closed on the old screw and a motor turns the screw instead of the gears.',
-      gains: 'The cheapest way, nothing is cut, and it suits threads: a thread is cut in one direction, where play hardly shows.',
+      gains:
+        'The cheapest way, nothing is cut, and it suits threads: a thread is cut in one direction, where play hardly shows.',
       wrong:
         'Play of 0.1 to 0.5 mm stays and grows as the half-nut wears. Shoulders come out to different lengths, curves that turn back show a step, and a half-nut dropped in at speed breaks.',
       skill: 2,
@@ -96,7 +102,8 @@ const carriageNut: Decision = {
       label: 'Rolled screw, nut without play',
       means: 'The same screw with a double nut or oversize balls, so that nothing is loose.',
       gains: 'Next to no play, so a length is the same from both sides.',
-      wrong: 'More drag, and a long nut that eats 30 to 40 mm of travel. The lost travel shows when the tailstock is in the way.',
+      wrong:
+        'More drag, and a long nut that eats 30 to 40 mm of travel. The lost travel shows when the tailstock is in the way.',
       skill: 3,
       needs: 'Count the travel again with the longer nut.',
     },

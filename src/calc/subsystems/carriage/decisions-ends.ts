@@ -9,10 +9,12 @@ const screwEnds: Decision = {
   name: 'Ends of the carriage screw',
   ask: 'How are the ends of the carriage screw held?',
   why: 'One end takes all the push along the screw. Whatever play it has adds straight to the play of the axis.',
-  thumb: 'Before you blame the nut, push the screw end to end against an indicator: under 0.01 mm is accepted, under 0.005 is good.',
+  thumb:
+    'Before you blame the nut, push the screw end to end against an indicator: under 0.01 mm is accepted, under 0.005 is good.',
   askWhen: newCarriageScrew,
   assume: ['bought-end-blocks', 'made-angular-block', 'one-end-held', 'both-ends-held'],
-  assumeWhy: 'Until you choose we plan with bought blocks: one end takes the push, the other only keeps the screw straight.',
+  assumeWhy:
+    'Until you choose we plan with bought blocks: one end takes the push, the other only keeps the screw straight.',
   open: 'options',
   options: [
     {
@@ -28,7 +30,8 @@ const screwEnds: Decision = {
     {
       id: 'bought-end-blocks',
       label: 'Bought blocks at both ends',
-      means: 'One block takes the push in both directions, the other only keeps the end straight (fixed and supported).',
+      means:
+        'One block takes the push in both directions, the other only keeps the end straight (fixed and supported).',
       gains: 'Parts that anybody sells, to a pattern that ready-turned screw ends fit.',
       wrong:
         'Cheap blocks hold plain ball bearings with 0.02 to 0.05 mm of play. An indicator on the screw end shows it when you push the carriage.',
@@ -38,18 +41,22 @@ const screwEnds: Decision = {
     {
       id: 'made-angular-block',
       label: 'Block you make, with angular-contact bearings',
-      means: 'A pair of bearings made to take push from both sides, in a block bored to fit; a simple support at the far end.',
+      means:
+        'A pair of bearings made to take push from both sides, in a block bored to fit; a simple support at the far end.',
       gains: 'Stiff and without play, in less room than a bought block.',
-      wrong: 'A bore that is 0.02 mm out makes the bearings loose or hot, and the block has to be made again on a lathe that still runs.',
+      wrong:
+        'A bore that is 0.02 mm out makes the bearings loose or hot, and the block has to be made again on a lathe that still runs.',
       skill: 4,
       needs: 'Boring to a fit (housing H7 or K6) with faces parallel, before the lathe comes apart.',
     },
     {
       id: 'both-ends-held',
       label: 'Both ends take the push, screw stretched',
-      means: 'A pair of angular-contact bearings at each end, with the screw pulled slightly tight between them.',
+      means:
+        'A pair of angular-contact bearings at each end, with the screw pulled slightly tight between them.',
       gains: 'The stiffest way, and the highest speed before the screw whips.',
-      wrong: 'A warm screw that was not stretched bows between its ends. Both blocks have to line up within 0.02 mm, or the bearings heat.',
+      wrong:
+        'A warm screw that was not stretched bows between its ends. Both blocks have to line up within 0.02 mm, or the bearings heat.',
       skill: 5,
       needs: 'Two bored blocks and patient lining up. Worth it on large or fast machines only.',
     },
@@ -63,7 +70,8 @@ const screwMachining: Decision = {
   name: 'Screw ends, who turns them',
   ask: 'Who turns the ends of the carriage screw?',
   why: 'A ball screw is hard on the outside, so its ends are awkward to turn. A wrong length is the commonest ordering mistake, and it costs weeks.',
-  thumb: 'Ends turned to the seller’s pattern cost little. Every mistake in a special length costs about three weeks.',
+  thumb:
+    'Ends turned to the seller’s pattern cost little. Every mistake in a special length costs about three weeks.',
   findOut:
     'Draw the screw before you order: thread = travel + nut + run-off at both ends + covers; total = thread + both turned ends + the stub for pulley or coupling. Have a second person add it up.',
   askWhen: asked('carriage-screw-ends'),
@@ -76,7 +84,8 @@ const screwMachining: Decision = {
       label: 'Ready-turned to the seller’s drawing',
       means: 'You give a length; both ends come turned to fit common blocks.',
       gains: 'Bought blocks and pulleys slide on without any turning.',
-      wrong: 'The total length is sent for the threaded length, or the other way round. You see it when the nut stops short of the chuck.',
+      wrong:
+        'The total length is sent for the threaded length, or the other way round. You see it when the nut stops short of the chuck.',
       skill: 1,
       needs: 'A pulley bored for the stub of that pattern: 8, 10 or 12 mm.',
     },
@@ -97,7 +106,8 @@ const screwMachining: Decision = {
       wrong:
         'The hard skin chips tools, the end runs out of true, and balls fall out when the nut slips off without a sleeve under it.',
       skill: 4,
-      needs: 'Carbide or boron-nitride inserts, a steady, and a screw that passes through the spindle or fits the bed.',
+      needs:
+        'Carbide or boron-nitride inserts, a steady, and a screw that passes through the spindle or fits the bed.',
     },
   ],
 };
@@ -123,7 +133,8 @@ const coupling: Decision = {
       label: 'In line, through a coupling',
       means: 'The motor stands beyond the end of the screw, joined by a flexible coupling without play.',
       gains: 'The fewest parts, and no belt to tension or guard.',
-      wrong: 'Adds 120 to 180 mm of length and gains no push. Out of line by more than 0.05 mm it wears the coupling and hums.',
+      wrong:
+        'Adds 120 to 180 mm of length and gains no push. Out of line by more than 0.05 mm it wears the coupling and hums.',
       skill: 2,
       needs: 'Room beyond the bed and a mount that is bored in line.',
     },

@@ -13,7 +13,9 @@ export const apronParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     scaled: true,
-    needs: [{ when: all(is('apron', 'replace-apron'), noKit), qty: 1, why: 'it takes the place of the apron' }],
+    needs: [
+      { when: all(is('apron', 'replace-apron'), noKit), qty: 1, why: 'it takes the place of the apron' },
+    ],
   },
   {
     id: 'nut-bracket-stock-carriage',
@@ -25,7 +27,11 @@ export const apronParts: readonly Part[] = [
     scaled: true,
     needs: [
       {
-        when: all(is('apron', 'strip-apron'), is('carriage-drive', 'ball-screw-front', 'sliding-screw'), noKit),
+        when: all(
+          is('apron', 'strip-apron'),
+          is('carriage-drive', 'ball-screw-front', 'sliding-screw'),
+          noKit,
+        ),
         qty: 1,
         why: 'the nut is carried by the emptied apron',
       },
@@ -45,8 +51,16 @@ export const apronParts: readonly Part[] = [
     combine: 'sum',
     inspect: 'It lets go at 24 V with a click and holds the shaft by hand when unplugged.',
     needs: [
-      { when: all(is('power-off-hold', 'holding-brake'), ballOnCarriage), qty: 1, why: 'one for the carriage screw' },
-      { when: all(is('power-off-hold', 'holding-brake'), ballOnCross), qty: 1, why: 'one for the cross screw' },
+      {
+        when: all(is('power-off-hold', 'holding-brake'), ballOnCarriage),
+        qty: 1,
+        why: 'one for the carriage screw',
+      },
+      {
+        when: all(is('power-off-hold', 'holding-brake'), ballOnCross),
+        qty: 1,
+        why: 'one for the cross screw',
+      },
     ],
   },
 ];

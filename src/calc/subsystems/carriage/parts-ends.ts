@@ -49,7 +49,11 @@ export const endParts: readonly Part[] = [
     combine: 'most',
     inspect: 'Measure bore and outside before boring the seat.',
     needs: [
-      { when: is('carriage-screw-ends', 'made-angular-block'), qty: 1, why: 'one pair for the block you make' },
+      {
+        when: is('carriage-screw-ends', 'made-angular-block'),
+        qty: 1,
+        why: 'one pair for the block you make',
+      },
       { when: is('carriage-screw-ends', 'both-ends-held'), qty: 2, why: 'one pair for each end' },
     ],
   },
@@ -122,7 +126,11 @@ export const endParts: readonly Part[] = [
     inspect: 'Hold the input and rock the output: write down the play.',
     needs: [
       { when: is('carriage-coupling', 'carriage-gearbox'), qty: 1, why: 'one between motor and screw' },
-      { when: is('carriage-drive', 'rack-pinion'), qty: 1, why: 'a pinion turns too slowly for a bare motor' },
+      {
+        when: is('carriage-drive', 'rack-pinion'),
+        qty: 1,
+        why: 'a pinion turns too slowly for a bare motor',
+      },
     ],
   },
 ];

@@ -25,7 +25,9 @@ export const screwParts: readonly Part[] = [
     combine: 'most',
     scaled: true,
     inspect: 'Drag even over the whole length, length of the nut against the drawing.',
-    needs: [{ when: is('carriage-nut', 'rolled-preloaded-nut'), qty: 1, why: 'it moves the carriage without play' }],
+    needs: [
+      { when: is('carriage-nut', 'rolled-preloaded-nut'), qty: 1, why: 'it moves the carriage without play' },
+    ],
   },
   {
     id: 'ball-screw-carriage-ground',
@@ -36,7 +38,13 @@ export const screwParts: readonly Part[] = [
     combine: 'most',
     scaled: true,
     inspect: 'Turn it slowly under a light pull: no rough places. Stub true within 0.01 mm.',
-    needs: [{ when: is('carriage-nut', 'ground-preloaded-nut'), qty: 1, why: 'it moves the carriage true and without play' }],
+    needs: [
+      {
+        when: is('carriage-nut', 'ground-preloaded-nut'),
+        qty: 1,
+        why: 'it moves the carriage true and without play',
+      },
+    ],
   },
   {
     id: 'sliding-screw-carriage',
@@ -68,7 +76,13 @@ export const screwParts: readonly Part[] = [
     unit: 'job',
     combine: 'most',
     inspect: 'Every diameter and length against your drawing, before anything is fitted.',
-    needs: [{ when: is('carriage-screw-machining', 'own-drawing-ends'), qty: 1, why: 'both ends are made to your drawing' }],
+    needs: [
+      {
+        when: is('carriage-screw-machining', 'own-drawing-ends'),
+        qty: 1,
+        why: 'both ends are made to your drawing',
+      },
+    ],
   },
   {
     id: 'screw-end-inserts',
@@ -78,7 +92,13 @@ export const screwParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     spares: 'Edges for a second screw end.',
-    needs: [{ when: is('carriage-screw-machining', 'turned-here-ends'), qty: 1, why: 'the skin of the screw is hard' }],
+    needs: [
+      {
+        when: is('carriage-screw-machining', 'turned-here-ends'),
+        qty: 1,
+        why: 'the skin of the screw is hard',
+      },
+    ],
   },
   {
     id: 'thrust-washers-lead-screw',

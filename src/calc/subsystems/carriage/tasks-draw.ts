@@ -4,10 +4,7 @@ import { newCrossScrew } from '../cross-slide/screw.ts';
 import { trainingMachine } from '../purpose/paths.ts';
 import { newCarriageScrew, readyKit } from './screw.ts';
 
-const oneNewScrew = any(
-  all(newCarriageScrew, not(newCrossScrew)),
-  all(newCrossScrew, not(newCarriageScrew)),
-);
+const oneNewScrew = any(all(newCarriageScrew, not(newCrossScrew)), all(newCrossScrew, not(newCarriageScrew)));
 
 /** What is measured and drawn before screws are ordered. */
 export const drawTasks: readonly Task[] = [

@@ -1,6 +1,13 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { ballOnCarriage, carriageDriven, fixedEndLimit, fullyReversible, leadScrewKept, newCarriageScrew } from './screw.ts';
+import {
+  ballOnCarriage,
+  carriageDriven,
+  fixedEndLimit,
+  fullyReversible,
+  leadScrewKept,
+  newCarriageScrew,
+} from './screw.ts';
 
 /** From the first hole to a carriage that moves under power. */
 export const fitTasks: readonly Task[] = [
@@ -37,7 +44,13 @@ export const fitTasks: readonly Task[] = [
     name: 'Line the carriage screw up with the ways; dowel the brackets',
     hours: [2, 4, 9],
     when: newCarriageScrew,
-    after: ['offer-up-rest', 'drill-bed-and-apron', 'bore-bearing-seats', 'turn-screw-ends', 'reversible-brackets'],
+    after: [
+      'offer-up-rest',
+      'drill-bed-and-apron',
+      'bore-bearing-seats',
+      'turn-screw-ends',
+      'reversible-brackets',
+    ],
     tools: 'Indicator, alignment bar, shims, reamer for dowels',
     lathe: 'out',
     undo: 'partly',
@@ -139,6 +152,8 @@ export const fitTasks: readonly Task[] = [
         why: 'the brake is fitted and has to open before the motor moves',
       },
     ],
-    scale: [{ when: is('carriage-coupling', 'carriage-direct'), by: 0.75, why: 'no belt to tension and no guard' }],
+    scale: [
+      { when: is('carriage-coupling', 'carriage-direct'), by: 0.75, why: 'no belt to tension and no guard' },
+    ],
   },
 ];

@@ -70,7 +70,8 @@ export const makeTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'cannot-be-undone',
     test: 'Seats to the fit of the bearing, stub true within 0.02 mm; the nut never left screw or sleeve.',
-    safety: 'Support a long screw behind the spindle in a tube or steady. Hard chips fly: guard shut, eyes covered.',
+    safety:
+      'Support a long screw behind the spindle in a tube or steady. Hard chips fly: guard shut, eyes covered.',
   },
   {
     id: 'carriage-brackets',

@@ -9,8 +9,10 @@ export const compoundDecisions: readonly Decision[] = [
     name: 'Compound slide',
     ask: 'Keep the small swivelling slide or take it off?',
     why: 'It is the softest joint between work and tool, and the control does not know where it stands.',
-    thumb: 'With two powered slides it makes no move that they cannot. Taking it off stiffens the tool about 1.5 to 3 times (reports, not measurements of ours).',
-    findOut: 'Indicator on the tool, push with 150 N in three directions, compound locked. Write down how far the tool moves.',
+    thumb:
+      'With two powered slides it makes no move that they cannot. Taking it off stiffens the tool about 1.5 to 3 times (reports, not measurements of ours).',
+    findOut:
+      'Indicator on the tool, push with 150 N in three directions, compound locked. Write down how far the tool moves.',
     askWhen: not(is('which-lathe', 'dead-training-machine')),
     assume: ['riser-block', 'keep-compound', 'slotted-riser-plate', 'slotted-slide-plate'],
     assumeWhy: 'A solid block to the same height keeps your tool post and stiffens it.',
@@ -45,7 +47,8 @@ export const compoundDecisions: readonly Decision[] = [
       {
         id: 'slotted-slide-plate',
         label: 'A long slotted slide for tools in line',
-        means: 'The top of the cross slide becomes a long T-slotted plate for several fixed tools (gang tools).',
+        means:
+          'The top of the cross slide becomes a long T-slotted plate for several fixed tools (gang tools).',
         gains: 'No time lost changing tools.',
         wrong: 'Tools hit the work or the chuck on large diameters. Needs 120 to 200 mm of cross travel.',
         skill: 4,

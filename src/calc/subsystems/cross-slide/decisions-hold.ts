@@ -1,5 +1,5 @@
 import type { Decision } from '../../core/decision.ts';
-import { crossDriven } from './when.ts';
+import { crossAsked } from './screw.ts';
 
 export const holdDecisions: readonly Decision[] = [
   {
@@ -9,9 +9,11 @@ export const holdDecisions: readonly Decision[] = [
     name: 'Cross-slide motor place',
     ask: 'Where does the cross-slide motor sit?',
     why: 'It rides on the carriage: its weight, its reach, and what it hits at the ends of travel all count.',
-    thumb: 'A motor in front sticks out 120 to 200 mm at belly height; one behind needs as much room there and rules out a rear tool post.',
-    findOut: 'Run the carriage to both ends and the slide in and out with a box the size of the motor taped on. Note what it touches: tailstock, splash tray, wall, you.',
-    askWhen: crossDriven,
+    thumb:
+      'A motor in front sticks out 120 to 200 mm at belly height; one behind needs as much room there and rules out a rear tool post.',
+    findOut:
+      'Run the carriage to both ends and the slide in and out with a box the size of the motor taped on. Note what it touches: tailstock, splash tray, wall, you.',
+    askWhen: crossAsked,
     assume: ['front-belt', 'front-direct', 'rear-belt'],
     assumeWhy: 'A belt tucks the motor beside the slide and leaves the ratio open.',
     open: 'options',
@@ -21,7 +23,8 @@ export const holdDecisions: readonly Decision[] = [
         label: 'In front, straight on the screw',
         means: 'The motor sits in line with the screw, where the handle was, joined by a coupling.',
         gains: 'Fewest parts and no belt to set.',
-        wrong: 'Sticks far out and catches clothing. No room for a hand crank. Must be in line within 0.05 mm.',
+        wrong:
+          'Sticks far out and catches clothing. No room for a hand crank. Must be in line within 0.05 mm.',
         skill: 2,
       },
       {
@@ -38,7 +41,8 @@ export const holdDecisions: readonly Decision[] = [
         label: 'Behind the slide',
         means: 'The screw is longer and comes out at the back, where the motor sits on its own bracket.',
         gains: 'The front stays clear for the hand wheel.',
-        wrong: 'Chips and coolant fall on it, the splash guard must be cut, and a rear tool post has no place.',
+        wrong:
+          'Chips and coolant fall on it, the splash guard must be cut, and a rear tool post has no place.',
         skill: 3,
         needs: 'a screw 60 to 100 mm longer and a rear bracket',
       },
@@ -51,9 +55,10 @@ export const holdDecisions: readonly Decision[] = [
     name: 'Holding the cross screw',
     ask: 'What takes the push of the cross screw?',
     why: 'The bracket that came with the lathe is plain metal with 0.03 to 0.1 mm of end play, and that play counts twice.',
-    thumb: 'This is the cheapest place on the machine to buy accuracy. Accept 0.01 mm of end play; 0.005 is good.',
+    thumb:
+      'This is the cheapest place on the machine to buy accuracy. Accept 0.01 mm of end play; 0.005 is good.',
     findOut: 'Indicator on the end of the screw, push and pull the slide. What moves is the end play.',
-    askWhen: crossDriven,
+    askWhen: crossAsked,
     assume: ['bought-cross-block', 'original-bracket', 'made-cross-block'],
     assumeWhy: 'A bought block is a known part that bolts to a plate you make.',
     open: 'options',
@@ -70,9 +75,11 @@ export const holdDecisions: readonly Decision[] = [
       {
         id: 'bought-cross-block',
         label: 'A bought bearing block on a new plate',
-        means: 'A ready block with its bearing pair (fixed end) on a plate screwed to the front of the saddle.',
+        means:
+          'A ready block with its bearing pair (fixed end) on a plate screwed to the front of the saddle.',
         gains: 'A known part with known bearings.',
-        wrong: 'Often too tall for the slide, so the plate stands proud. Cheap blocks hold plain bearings with end play: measure before fitting.',
+        wrong:
+          'Often too tall for the slide, so the plate stands proud. Cheap blocks hold plain bearings with end play: measure before fitting.',
         skill: 3,
       },
       {

@@ -20,7 +20,9 @@ export const compoundParts: readonly Part[] = [
     unit: 'each',
     combine: 'most',
     scaled: true,
-    needs: [{ when: is('compound', 'slotted-riser-plate'), qty: 1, why: 'carries a post and tools beside it' }],
+    needs: [
+      { when: is('compound', 'slotted-riser-plate'), qty: 1, why: 'carries a post and tools beside it' },
+    ],
   },
   {
     id: 'slotted-slide-plate-part',

@@ -1,7 +1,7 @@
 import { all, is } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
 import { compoundParts } from './parts-compound.ts';
-import { ballScrew, noKit } from './when.ts';
+import { ballOnCross, noKit } from './screw.ts';
 
 const belt = is('cross-motor-place', 'front-belt', 'rear-belt');
 
@@ -45,7 +45,9 @@ const screws: readonly Part[] = [
     note: 'Sold by the hundred in steps of a few thousandths of a millimetre.',
     unit: 'set',
     combine: 'most',
-    needs: [{ when: is('cross-nut', 'cross-oversize-balls'), qty: 1, why: 'takes the play out of the single nut' }],
+    needs: [
+      { when: is('cross-nut', 'cross-oversize-balls'), qty: 1, why: 'takes the play out of the single nut' },
+    ],
   },
   {
     id: 'double-nut-cross',
@@ -75,7 +77,13 @@ const screws: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     scaled: true,
-    needs: [{ when: is('cross-screw', 'original-cross-screw'), qty: 1, why: 'takes up the play of the screw you keep' }],
+    needs: [
+      {
+        when: is('cross-screw', 'original-cross-screw'),
+        qty: 1,
+        why: 'takes up the play of the screw you keep',
+      },
+    ],
   },
   {
     id: 'nut-housing-cross',
@@ -84,7 +92,7 @@ const screws: readonly Part[] = [
     note: 'Small block that ties the nut to the slide. Check its height against the tunnel.',
     unit: 'each',
     combine: 'most',
-    needs: [{ when: all(ballScrew, noKit), qty: 1, why: 'one for the cross ball nut' }],
+    needs: [{ when: all(ballOnCross, noKit), qty: 1, why: 'one for the cross ball nut' }],
   },
 ];
 
@@ -99,7 +107,13 @@ const ends: readonly Part[] = [
     scaled: true,
     spares: 'A spare bearing pair.',
     inspect: 'End play: push and pull with an indicator. Over 0.01 mm, change the bearings.',
-    needs: [{ when: all(is('cross-screw-hold', 'bought-cross-block'), noKit), qty: 1, why: 'takes the push of the cross screw' }],
+    needs: [
+      {
+        when: all(is('cross-screw-hold', 'bought-cross-block'), noKit),
+        qty: 1,
+        why: 'takes the push of the cross screw',
+      },
+    ],
   },
   {
     id: 'bearings-cross',
@@ -118,7 +132,13 @@ const ends: readonly Part[] = [
     note: 'One on each side of the collar; the second set is the spare.',
     unit: 'set',
     combine: 'most',
-    needs: [{ when: is('cross-screw-hold', 'original-bracket'), qty: 1, why: 'takes the play out of the bracket it has' }],
+    needs: [
+      {
+        when: is('cross-screw-hold', 'original-bracket'),
+        qty: 1,
+        why: 'takes the play out of the bracket it has',
+      },
+    ],
   },
   {
     id: 'belt-drive-cross',
@@ -169,7 +189,9 @@ const ends: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     scaled: true,
-    needs: [{ when: is('cross-motor-place', 'rear-belt'), qty: 1, why: 'carries the motor behind the slide' }],
+    needs: [
+      { when: is('cross-motor-place', 'rear-belt'), qty: 1, why: 'carries the motor behind the slide' },
+    ],
   },
 ];
 

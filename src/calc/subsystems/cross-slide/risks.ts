@@ -1,6 +1,6 @@
 import { always, any, asked, is, known, not } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
-import { ballScrew, crossWork, tunnelTooLow } from './when.ts';
+import { ballOnCross, crossWork, relievesSaddle } from './screw.ts';
 
 const base = { subsystem: 'cross-slide', kind: 'mechanics' } as const;
 
@@ -17,7 +17,7 @@ export const risks: readonly Risk[] = [
     money: [20, 80, 250],
     hours: [3, 10, 30],
     stage: 'cross-stage',
-    when: ballScrew,
+    when: ballOnCross,
     levers: [
       { when: is('cross-screw', 'ball-screw-16'), by: 1.6, why: 'a 16 mm nut' },
       { when: is('cross-screw', 'ball-screw-8'), by: 0.5, why: 'a small nut' },
@@ -36,7 +36,7 @@ export const risks: readonly Risk[] = [
     money: [60, 250, 700],
     hours: [10, 25, 60],
     stage: 'cross-stage',
-    when: tunnelTooLow,
+    when: relievesSaddle,
     levers: [{ when: is('cross-screw', 'ball-screw-16'), by: 1.6, why: 'a deep slot' }],
   },
   {
@@ -46,7 +46,8 @@ export const risks: readonly Risk[] = [
     cause: 'Longer nut, blocks, covers and motor all take some.',
     effect: 'The tool does not reach the centre, or the largest diameter cannot be faced.',
     sign: 'Nobody has checked the reach on paper.',
-    prevent: 'Draw both ends: 1.5 mm past centre with the shortest tool, clear of the largest diameter with the longest.',
+    prevent:
+      'Draw both ends: 1.5 mm past centre with the shortest tool, clear of the largest diameter with the longest.',
     chance: [0.2, 0.35, 0.55],
     money: [0, 40, 200],
     hours: [1, 6, 20],
@@ -54,7 +55,11 @@ export const risks: readonly Risk[] = [
     when: crossWork,
     levers: [
       { when: is('cross-nut', 'cross-double-nut'), by: 1.6, why: 'a long double nut' },
-      { when: is('tool-holding', 'gang-tools', 'quick-change-and-rear-post'), by: 1.6, why: 'tools that need a long reach' },
+      {
+        when: is('tool-holding', 'gang-tools', 'quick-change-and-rear-post'),
+        by: 1.6,
+        why: 'tools that need a long reach',
+      },
       { when: is('cross-screw', 'original-cross-screw'), by: 0.5, why: 'the screw and nut stay as they are' },
     ],
   },
@@ -65,18 +70,31 @@ export const risks: readonly Risk[] = [
     cause: 'Nut, bearing, coupling and bracket each give a little.',
     effect: 'Steps on curves, and twice the error on diameter at each reversal.',
     sign: 'Play differs between the middle and the ends of travel.',
-    prevent: 'Look in this order: end play of the screw, loose screws in hubs, bracket flex, nut. Only then set compensation in the control.',
+    prevent:
+      'Look in this order: end play of the screw, loose screws in hubs, bracket flex, nut. Only then set compensation in the control.',
     chance: [0.25, 0.4, 0.6],
     money: [20, 90, 300],
     hours: [2, 8, 24],
     stage: 'commission',
     when: any(asked('carriage-drive'), crossWork),
     levers: [
-      { when: is('carriage-drive', 'original-lead-screw', 'rack-pinion'), by: 1.6, why: 'play in the half-nut or rack' },
+      {
+        when: is('carriage-drive', 'original-lead-screw', 'rack-pinion'),
+        by: 1.6,
+        why: 'play in the half-nut or rack',
+      },
       { when: is('cross-screw', 'original-cross-screw'), by: 1.6, why: 'the original cross screw' },
       { when: is('cross-nut', 'cross-double-nut'), by: 0.6, why: 'a cross nut without play' },
-      { when: is('cross-screw-hold', 'made-cross-block'), by: 0.6, why: 'a block with a matched bearing pair' },
-      { when: is('carriage-nut', 'rolled-preloaded-nut', 'ground-preloaded-nut'), by: 0.7, why: 'a carriage nut without play' },
+      {
+        when: is('cross-screw-hold', 'made-cross-block'),
+        by: 0.6,
+        why: 'a block with a matched bearing pair',
+      },
+      {
+        when: is('carriage-nut', 'rolled-preloaded-nut', 'ground-preloaded-nut'),
+        by: 0.7,
+        why: 'a carriage nut without play',
+      },
     ],
   },
   {

@@ -1,6 +1,6 @@
 import { all, below, is, known, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
-import { ballScrew, DEEPEST_RELIEF, NEED_12, NEED_16, tunnelTooLow } from './when.ts';
+import { ballOnCross, nutHeight, relievesSaddle } from './screw.ts';
 
 const base = { subsystem: 'cross-slide' } as const;
 
@@ -12,7 +12,19 @@ const fit: readonly Rule[] = [
     then: [
       {
         kind: 'asksNot',
-        decisions: ['carriage-drive', 'carriage-nut', 'carriage-screw-ends', 'carriage-screw-machining', 'carriage-coupling', 'apron', 'cross-screw', 'cross-nut', 'cross-motor-place', 'cross-screw-hold', 'compound'],
+        decisions: [
+          'carriage-drive',
+          'carriage-nut',
+          'carriage-screw-ends',
+          'carriage-screw-machining',
+          'carriage-coupling',
+          'apron',
+          'cross-screw',
+          'cross-nut',
+          'cross-motor-place',
+          'cross-screw-hold',
+          'compound',
+        ],
       },
     ],
     say: 'A training machine has its screws, slides and motor mounts already.',
@@ -21,7 +33,9 @@ const fit: readonly Rule[] = [
     ...base,
     id: 'carriage-only-leaves-the-cross-slide',
     when: is('driven-axes', 'carriage-only'),
-    then: [{ kind: 'asksNot', decisions: ['cross-screw', 'cross-nut', 'cross-motor-place', 'cross-screw-hold'] }],
+    then: [
+      { kind: 'asksNot', decisions: ['cross-screw', 'cross-nut', 'cross-motor-place', 'cross-screw-hold'] },
+    ],
     say: 'Only the carriage gets a motor, so the cross slide stays as it is.',
   },
   {
@@ -34,29 +48,39 @@ const fit: readonly Rule[] = [
   {
     ...base,
     id: 'reversible-needs-tunnel-for-12',
-    when: all(is('hand-use', 'fully-reversible'), known('tunnel-height'), below('tunnel-height', NEED_12)),
+    when: all(
+      is('hand-use', 'fully-reversible'),
+      known('tunnel-height'),
+      below('tunnel-height', nutHeight.twelve),
+    ),
     then: [{ kind: 'rulesOut', decision: 'cross-screw', options: ['ball-screw-12'] }],
     say: 'In the tunnel you measured a 12 mm nut would need the saddle milled, and you want nothing cut.',
   },
   {
     ...base,
     id: 'sixteen-does-not-fit',
-    when: all(known('tunnel-height'), below('tunnel-height', NEED_16 - DEEPEST_RELIEF)),
+    when: all(known('tunnel-height'), below('tunnel-height', nutHeight.sixteen - 0.01)),
     then: [{ kind: 'rulesOut', decision: 'cross-screw', options: ['ball-screw-16'] }],
     say: 'In the tunnel you measured a 16 mm nut does not fit even after the deepest relief that is safe.',
   },
   {
     ...base,
     id: 'saddle-must-be-relieved',
-    when: all(tunnelTooLow, not(is('hand-use', 'fully-reversible'))),
-    then: [{ kind: 'addsTask', task: 'relieve-saddle' }, { kind: 'warns', level: 'look' }],
+    when: all(relievesSaddle, not(is('hand-use', 'fully-reversible'))),
+    then: [
+      { kind: 'addsTask', task: 'relieve-saddle' },
+      { kind: 'warns', level: 'look' },
+    ],
     say: 'The nut needs more height than the tunnel has (or nobody has measured it): the plan holds a cut in the saddle that cannot be undone.',
   },
   {
     ...base,
     id: 'small-screw-on-heavy-slide',
     when: all(is('cross-screw', 'ball-screw-8'), not(below('swing', 0.2801))),
-    then: [{ kind: 'addsCheck', check: 'screw-buckling' }, { kind: 'warns', level: 'look' }],
+    then: [
+      { kind: 'addsCheck', check: 'screw-buckling' },
+      { kind: 'warns', level: 'look' },
+    ],
     say: 'A small screw on a heavy slide does for light finishing only.',
   },
 ];
@@ -82,36 +106,55 @@ const behaviour: readonly Rule[] = [
   {
     ...base,
     id: 'cross-ball-screw-creeps',
-    when: all(is('hand-use', 'hand-cranks'), ballScrew),
-    then: [{ kind: 'addsCheck', check: 'power-off-hold' }, { kind: 'warns', level: 'look' }],
+    when: all(is('hand-use', 'hand-cranks'), ballOnCross),
+    then: [
+      { kind: 'addsCheck', check: 'power-off-hold' },
+      { kind: 'warns', level: 'look' },
+    ],
     say: 'A ball screw on the cross slide turns by itself under cut when the drives are off: keep them on, or lock the gib.',
   },
   {
     ...base,
     id: 'rear-motor-and-crank',
     when: all(is('hand-use', 'hand-cranks'), is('cross-motor-place', 'rear-belt')),
-    then: [{ kind: 'assumes', name: 'cross-hand-wheel', value: 'front-of-screw' }, { kind: 'warns', level: 'note' }],
+    then: [
+      { kind: 'assumes', name: 'cross-hand-wheel', value: 'front-of-screw' },
+      { kind: 'warns', level: 'note' },
+    ],
     say: 'With the motor behind, the hand wheel goes on the front end of the screw, so one crank kit fewer is bought.',
   },
   {
     ...base,
     id: 'sliding-cross-screw-wastes-torque',
     when: is('cross-screw', 'original-cross-screw', 'sliding-cross-screw'),
-    then: [{ kind: 'assumes', name: 'cross-screw-efficiency', value: 'from 0.2 to 0.45' }, { kind: 'warns', level: 'note' }],
+    then: [
+      { kind: 'assumes', name: 'cross-screw-efficiency', value: 'from 0.2 to 0.45' },
+      { kind: 'warns', level: 'note' },
+    ],
     say: 'A sliding screw turns less than half of the motor torque into push.',
   },
   {
     ...base,
     id: 'cross-seats-bored-first',
     when: is('cross-screw-hold', 'made-cross-block'),
-    then: [{ kind: 'gate', gate: 'bored-seats', of: ['bore-bearing-seats', 'cross-brackets'], before: ['strip-cross-slide'] }],
+    then: [
+      {
+        kind: 'gate',
+        gate: 'bored-seats',
+        of: ['bore-bearing-seats', 'cross-brackets'],
+        before: ['strip-cross-slide'],
+      },
+    ],
     say: 'The bearing seats of the cross block are bored before the cross slide comes apart.',
   },
   {
     ...base,
     id: 'rear-motor-longer-screw',
     when: is('cross-motor-place', 'rear-belt'),
-    then: [{ kind: 'assumes', name: 'cross-screw-extra', value: '60 to 100 mm' }, { kind: 'warns', level: 'note' }],
+    then: [
+      { kind: 'assumes', name: 'cross-screw-extra', value: '60 to 100 mm' },
+      { kind: 'warns', level: 'note' },
+    ],
     say: 'The cross screw must be 60 to 100 mm longer to reach the motor behind.',
   },
   {
@@ -131,4 +174,3 @@ const behaviour: readonly Rule[] = [
 ];
 
 export const rules: readonly Rule[] = [...fit, ...behaviour];
-

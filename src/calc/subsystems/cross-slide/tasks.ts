@@ -1,6 +1,6 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { crossWork, tunnelTooLow } from './when.ts';
+import { crossWork, relievesSaddle } from './screw.ts';
 
 const onlyLathe = not(is('which-lathe', 'spare-lathe'));
 const base = { subsystem: 'cross-slide' } as const;
@@ -20,8 +20,12 @@ const making: readonly Task[] = [
     test: 'Bolts up dry on the bench; screw height matches the slide within 0.1 mm.',
     safety: 'Clamp every part. No gloves at a turning spindle.',
     extra: [
-      { id: 'extra-cross-brackets-rear', when: is('cross-motor-place', 'rear-belt'), hours: [3, 6, 12], why: 'a rear bracket and a longer screw' },
-      { id: 'extra-cross-brackets-made-block', when: is('cross-screw-hold', 'made-cross-block'), hours: [2, 5, 8], why: 'the bearing block is made, not bought' },
+      {
+        id: 'extra-cross-brackets-rear',
+        when: is('cross-motor-place', 'rear-belt'),
+        hours: [3, 6, 12],
+        why: 'a rear bracket and a longer screw',
+      },
     ],
     scale: [
       { when: is('cross-screw-hold', 'original-bracket'), by: 0.75, why: 'the front bracket stays' },
@@ -53,7 +57,14 @@ const making: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'The tool tip reaches centre with every holder near the middle of its adjustment.',
-    extra: [{ id: 'extra-make-riser-slots', when: is('compound', 'slotted-riser-plate'), hours: [2, 5, 10], why: 'T-slots to mill' }],
+    extra: [
+      {
+        id: 'extra-make-riser-slots',
+        when: is('compound', 'slotted-riser-plate'),
+        hours: [2, 5, 10],
+        why: 'T-slots to mill',
+      },
+    ],
   },
 ];
 
@@ -79,14 +90,21 @@ const fitting: readonly Task[] = [
     stage: 'cross-stage',
     name: 'Relieve the saddle for the nut and screw',
     hours: [2, 5, 12],
-    when: all(tunnelTooLow, not(is('hand-use', 'fully-reversible'))),
+    when: all(relievesSaddle, not(is('hand-use', 'fully-reversible'))),
     after: ['strip-cross-slide'],
     tools: 'mill, or die grinder and files',
     lathe: 'out',
     undo: 'cannot-be-undone',
     test: '1 mm clear all round through the whole travel; at least 5 mm of casting left.',
     safety: 'Mask the ways first: grinding dust is lapping compound. Goggles, mask, vacuum, not air.',
-    extra: [{ id: 'extra-relieve-saddle-deep', when: is('cross-screw', 'ball-screw-16'), hours: [5, 10, 20], why: 'a deep slot for the larger nut' }],
+    extra: [
+      {
+        id: 'extra-relieve-saddle-deep',
+        when: is('cross-screw', 'ball-screw-16'),
+        hours: [5, 10, 20],
+        why: 'a deep slot for the larger nut',
+      },
+    ],
   },
   {
     ...base,
@@ -101,11 +119,32 @@ const fitting: readonly Task[] = [
     undo: 'partly',
     test: 'Even drag over the travel; play under 0.03 mm (0.01 good); screw parallel within 0.02 mm over the travel.',
     extra: [
-      { id: 'extra-fit-cross-screw-balls', when: is('cross-nut', 'cross-oversize-balls'), hours: [1, 2, 3], why: 'the nut is filled with larger balls' },
-      { id: 'extra-fit-cross-screw-small', when: is('cross-screw', 'ball-screw-8'), hours: [0, 2, 5], why: 'tiny end blocks need care' },
-      { id: 'extra-fit-cross-screw-twin', when: is('cross-screw', 'sliding-cross-screw'), hours: [1, 3, 6], why: 'twin nuts to set against each other' },
+      {
+        id: 'extra-fit-cross-screw-balls',
+        when: is('cross-nut', 'cross-oversize-balls'),
+        hours: [1, 2, 3],
+        why: 'the nut is filled with larger balls',
+      },
+      {
+        id: 'extra-fit-cross-screw-small',
+        when: is('cross-screw', 'ball-screw-8'),
+        hours: [0, 2, 5],
+        why: 'tiny end blocks need care',
+      },
+      {
+        id: 'extra-fit-cross-screw-twin',
+        when: is('cross-screw', 'sliding-cross-screw'),
+        hours: [1, 3, 6],
+        why: 'twin nuts to set against each other',
+      },
     ],
-    scale: [{ when: is('cross-screw', 'original-cross-screw'), by: 0.5, why: 'the screw and its bracket go back where they were' }],
+    scale: [
+      {
+        when: is('cross-screw', 'original-cross-screw'),
+        by: 0.5,
+        why: 'the screw and its bracket go back where they were',
+      },
+    ],
   },
   {
     ...base,
@@ -127,12 +166,21 @@ const fitting: readonly Task[] = [
     name: 'Fit the cross-slide motor, belt, tool post base; set the gibs',
     hours: [1.5, 3, 6],
     when: crossWork,
-    after: ['fit-cross-screw', 'fit-slotted-slide', 'make-riser', 'prove-stop-circuit', 'interim-stop', 'bond-and-measure-earths', 'bore-pulleys'],
+    after: [
+      'fit-cross-screw',
+      'fit-slotted-slide',
+      'make-riser',
+      'prove-stop-circuit',
+      'interim-stop',
+      'bond-and-measure-earths',
+      'bore-pulleys',
+    ],
     tools: 'spanners, indicator',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Lift and tilt at the tool under 0.03 mm for a 150 N push by hand.',
-    safety: 'A ball screw turns by itself and a hand crank whirls: crank off, fingers out, stop button in reach before the first move.',
+    safety:
+      'A ball screw turns by itself and a hand crank whirls: crank off, fingers out, stop button in reach before the first move.',
   },
   {
     ...base,
@@ -150,4 +198,3 @@ const fitting: readonly Task[] = [
 ];
 
 export const tasks: readonly Task[] = [...making, ...fitting];
-

@@ -1,0 +1,208 @@
+import { any, asked, is } from '../../core/condition.ts';
+import type { Risk } from '../../core/risk.ts';
+import { ballOnCarriage, newCarriageScrew } from './screw.ts';
+
+const base = { subsystem: 'carriage', kind: 'mechanics' } as const;
+const anyScrewWork = any(asked('carriage-drive'), asked('cross-screw'));
+const anyBallScrew = any(ballOnCarriage, is('cross-screw', 'ball-screw-12', 'ball-screw-16', 'ball-screw-8'));
+
+const casting: readonly Risk[] = [
+  {
+    ...base,
+    id: 'casting-breaks-drill',
+    name: 'A hard spot in the casting breaks a drill or tap',
+    cause: 'Chilled skin, sand or holes in cheap iron.',
+    effect: 'A broken tap in the bed, or a hole in the wrong place.',
+    sign: 'A file skates on the skin; the drill squeals and makes no chip.',
+    prevent:
+      'Skim the skin first. Sharp cobalt or carbide drill, slow. Drill 0.1 to 0.2 mm over size. Draw a second hole pattern beforehand.',
+    chance: [0.15, 0.3, 0.5],
+    money: [5, 25, 90],
+    hours: [0.5, 3, 10],
+    stage: 'carriage-stage',
+    when: anyScrewWork,
+    levers: [
+      { when: is('carriage-drive', 'ball-screw-back'), by: 1.6, why: 'holes in the back of the bed' },
+      { when: is('carriage-drive', 'original-lead-screw'), by: 0.5, why: 'existing holes are used' },
+      { when: is('hand-use', 'fully-reversible'), by: 0.5, why: 'nothing is drilled that must go back' },
+    ],
+  },
+  {
+    ...base,
+    id: 'seized-bolts',
+    name: 'Old bolts, gib screws or taper pins are seized',
+    cause: 'Rust, paint, thread lock, blind pins.',
+    effect: 'Sheared screws, bent gibs, bruised castings.',
+    sign: 'The key rounds off; the screw springs back.',
+    prevent:
+      'Penetrating oil overnight, heat, an impact driver; drill the exact centre. Photograph which way taper pins go.',
+    chance: [0.15, 0.3, 0.5],
+    money: [2, 15, 60],
+    hours: [0.5, 2, 8],
+    stage: 'carriage-stage',
+    when: anyScrewWork,
+    levers: [{ when: is('which-lathe', 'buy-a-donor'), by: 1.6, why: 'a bought old machine' }],
+  },
+  {
+    ...base,
+    id: 'lock-left-on',
+    name: 'A slide lock is left on when the motor moves',
+    cause: 'The old clamp of the carriage or cross slide is still there.',
+    effect: 'Lost position, a stalled motor, a marked slide.',
+    sign: 'The motor growls at the start of a move.',
+    prevent: 'Take the lock handles off, or put them on the start-up card.',
+    chance: [0.1, 0.2, 0.35],
+    money: [0, 15, 60],
+    hours: [0.3, 1, 3],
+    stage: 'commission',
+    when: anyScrewWork,
+    levers: [],
+  },
+];
+
+const screws: readonly Risk[] = [
+  {
+    ...base,
+    id: 'bore-mismatch',
+    name: 'A pulley or coupling does not fit its shaft',
+    cause: '6.35, 8, 10 or 14 mm; inch or metric; keyed or plain.',
+    effect: 'The part cannot be used, or is bored off centre and eats belts.',
+    sign: 'The parts list has no column for bores.',
+    prevent: 'Write down every shaft. Measure on arrival. Bore the pulleys before the lathe comes apart.',
+    chance: [0.2, 0.35, 0.55],
+    money: [8, 25, 70],
+    hours: [1, 3, 8],
+    stage: 'make-first',
+    when: anyScrewWork,
+    levers: [
+      { when: is('buying', 'mostly-used'), by: 1.6, why: 'parts from many sellers' },
+      { when: is('buying', 'ready-kit'), by: 0.5, why: 'a kit bored to fit' },
+    ],
+  },
+  {
+    ...base,
+    id: 'screw-wrong-length',
+    name: 'The ball screw is too long or too short',
+    cause: 'Total length ordered instead of thread length, or the nut and covers forgotten.',
+    effect: 'Lost travel, or a screw to cut at its floating end, or to order again.',
+    sign: 'The length budget was never written down.',
+    prevent:
+      'Write both lengths on a drawing and have a second person read it. Check on arrival, before cutting anything.',
+    chance: [0.1, 0.2, 0.35],
+    money: [35, 90, 260],
+    hours: [2, 8, 25],
+    stage: 'design-and-order',
+    when: anyBallScrew,
+    levers: [
+      {
+        when: is('carriage-screw-machining', 'own-drawing-ends', 'turned-here-ends'),
+        by: 1.6,
+        why: 'ends that are not the seller’s',
+      },
+      { when: is('carriage-drive', 'ball-screw-back'), by: 1.4, why: 'a layout of your own' },
+    ],
+  },
+  {
+    ...base,
+    id: 'balls-lost',
+    name: 'The nut runs off the screw and loses its balls',
+    cause: 'Handled without a sleeve, or stored upright.',
+    effect: 'Sixty to a hundred tiny balls to put back, or a new nut.',
+    sign: 'The nut spins freely at the end of the screw.',
+    prevent: 'Tie the nut down. Move it only on a sleeve of the root diameter, over a tray.',
+    chance: [0.08, 0.18, 0.35],
+    money: [5, 25, 90],
+    hours: [1, 3, 8],
+    stage: 'carriage-stage',
+    when: anyBallScrew,
+    levers: [
+      {
+        when: is('carriage-screw-machining', 'turned-here-ends'),
+        by: 1.6,
+        why: 'the nut comes off to turn the ends',
+      },
+    ],
+  },
+  {
+    ...base,
+    id: 'plain-bearings-in-blocks',
+    name: 'Bought end blocks hold plain bearings with play',
+    cause: 'Cost cut where nobody looks.',
+    effect: '0.02 to 0.06 mm of play that no setting cures.',
+    sign: 'The screw end moves when you push and pull it.',
+    prevent: 'Measure before fitting, and change to a matched angular-contact pair.',
+    chance: [0.25, 0.45, 0.65],
+    money: [20, 70, 190],
+    hours: [1, 3, 7],
+    stage: 'design-and-order',
+    when: any(
+      is('carriage-screw-ends', 'bought-end-blocks', 'one-end-held'),
+      is('cross-screw-hold', 'bought-cross-block'),
+    ),
+    levers: [
+      {
+        when: is('carriage-screw-ends', 'made-angular-block', 'both-ends-held'),
+        by: 0.6,
+        why: 'the carriage end is made by you',
+      },
+      { when: is('cross-screw-hold', 'made-cross-block'), by: 0.6, why: 'the cross end is made by you' },
+    ],
+  },
+  {
+    ...base,
+    id: 'screw-misaligned',
+    name: 'The screw is not parallel to the ways',
+    cause: 'Brackets squared to paint, or untrue casting faces.',
+    effect: 'Tight at one end, early wear, lost steps there.',
+    sign: 'Drag changes by more than a fifth along the travel.',
+    prevent: 'Indicate the screw in both planes at both ends. Slots and shims first, dowels last.',
+    chance: [0.25, 0.4, 0.6],
+    money: [0, 15, 60],
+    hours: [2, 6, 16],
+    stage: 'carriage-stage',
+    when: newCarriageScrew,
+    levers: [
+      { when: is('carriage-drive', 'ball-screw-back'), by: 1.6, why: 'a screw at the back of the bed' },
+      { when: is('brackets', 'printed-first', 'welded'), by: 1.4, why: 'brackets that move or distort' },
+    ],
+  },
+  {
+    ...base,
+    id: 'screw-ends-untrue',
+    name: 'The turned ends of the screw are out of round or off size',
+    cause: 'A poor copy, or soft ends turned carelessly.',
+    effect: 'Bearings and pulleys run out; the screw goes back.',
+    sign: 'More than 0.03 mm run-out at the stub.',
+    prevent: 'Micrometer and indicator on the day it arrives; know the return terms.',
+    chance: [0.05, 0.15, 0.3],
+    money: [10, 40, 120],
+    hours: [1, 4, 10],
+    stage: 'design-and-order',
+    when: anyBallScrew,
+    levers: [],
+  },
+  {
+    ...base,
+    id: 'stick-slip',
+    name: 'The slide moves in jerks at slow feed',
+    cause: 'Gibs too tight, dry ways, soft mounts.',
+    effect: 'Poor finish, and sizes that jump by 0.02 to 0.05 mm.',
+    sign: 'Commanded 0.005, the slide waits and then moves 0.02.',
+    prevent: 'Lap and set the gibs, way oil, a stiff nut bracket.',
+    chance: [0.25, 0.4, 0.6],
+    money: [0, 30, 80],
+    hours: [2, 6, 14],
+    stage: 'commission',
+    when: anyScrewWork,
+    levers: [
+      { when: is('lubrication', 'one-shot-oiler'), by: 0.6, why: 'oil at one pull of a handle' },
+      {
+        when: is('condition', 'slides-need-adjusting', 'spindle-bearings-too'),
+        by: 0.6,
+        why: 'the slides are put right first',
+      },
+    ],
+  },
+];
+
+export const risks: readonly Risk[] = [...casting, ...screws];
