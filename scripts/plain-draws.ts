@@ -1,5 +1,5 @@
 // The same bands drawn the obvious way: independent random numbers, one build at a time. What the stored builds are held against.
-import betaQuantile from '@stdlib/stats-base-dists-beta/lib/quantile.js';
+import beta from '@stdlib/stats-base-dists-beta';
 import type { Band } from '../src/calc/core/band.ts';
 import type { Machine } from '../src/calc/core/machine.ts';
 import type { Path } from '../src/calc/core/path.ts';
@@ -20,7 +20,7 @@ function tableOf([low, likely, high]: Band): Float64Array {
   if (known) return known;
   const mode = high > low ? (likely - low) / (high - low) : 0;
   const table = Float64Array.from({ length: CELLS + 1 }, (_, at) =>
-    high > low ? low + (high - low) * betaQuantile(at / CELLS, 1 + 4 * mode, 1 + 4 * (1 - mode)) : low,
+    high > low ? low + (high - low) * beta.quantile(at / CELLS, 1 + 4 * mode, 1 + 4 * (1 - mode)) : low,
   );
   tables.set(key, table);
   return table;

@@ -42,7 +42,9 @@ describe('sums before correction, flat allowance', () => {
     const sums = [0, 1, 2].map((end) =>
       linesOf(row).reduce((sum, [part, qty]) => sum + qty * factor(row, part) * parts[part]!.price[end]!, 0),
     );
-    expect(sums.map(Math.round)).toEqual(row.sums);
+    sums.forEach((sum, end) => {
+      expect(Math.abs(sum - row.sums[end]!)).toBeLessThanOrEqual(1);
+    });
     const sorted = sortColumn(total(row));
     for (const [p, printed] of [
       [0.1, row.p10],

@@ -8,7 +8,11 @@ const column = fc
   .map((values) => Float64Array.from(values));
 
 test('sorting gives what the built-in sort gives', () => {
-  fc.assert(fc.property(column, (values) => expect(sortColumn(values)).toEqual(values.slice().sort())));
+  fc.assert(
+    fc.property(column, (values) => {
+      expect(sortColumn(values)).toEqual(values.slice().sort());
+    }),
+  );
 });
 
 test('sorting 2,000 values with one far away', () => {

@@ -86,6 +86,7 @@ const housing: Decision = {
         'One chip across two terminals ends a drive. Open-frame supplies have live screws and do not belong here.',
       skill: 1,
       needs: 'Every supply a sealed plug-in adapter.',
+      incomplete: 'Every motor supply in this plan has live mains terminals; they belong behind a cover.',
     },
   ],
 };

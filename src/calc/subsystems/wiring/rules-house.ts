@@ -1,8 +1,6 @@
-import { all, atLeast, is, known, measureAbove } from '../../core/condition.ts';
+import { all, always, atLeast, is, known, measureAbove } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
 import { phaseDrive } from './wired.ts';
-
-const livesBare = is('motor-supply', 'enclosed-supply', 'transformer-supply', 'mains-direct');
 
 /** Cable, housing, mains, switches, chips and oil. */
 export const houseRules: readonly Rule[] = [
@@ -67,7 +65,7 @@ export const houseRules: readonly Rule[] = [
   {
     id: 'open-board-only-with-adapters',
     subsystem: 'wiring',
-    when: livesBare,
+    when: always,
     then: [{ kind: 'rulesOut', decision: 'housing', options: ['open-board'] }],
     say: 'Supplies with screw terminals carry live mains, so an open board is out; only sealed plug-in adapters may stand there.',
   },

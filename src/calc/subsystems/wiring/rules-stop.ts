@@ -1,6 +1,6 @@
 import { all, always, is, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
-import { computerRuns, servoAxes } from './wired.ts';
+import { servoAxes } from './wired.ts';
 
 /** What has to stop, and how. */
 export const stopRules: readonly Rule[] = [
@@ -14,7 +14,7 @@ export const stopRules: readonly Rule[] = [
   {
     id: 'no-watchdog-not-accepted',
     subsystem: 'wiring',
-    when: computerRuns,
+    when: always,
     then: [{ kind: 'rulesOut', decision: 'watchdog', options: ['no-watchdog'] }],
     say: 'Without a watchdog the spindle and drives go on after the computer has hung.',
   },
