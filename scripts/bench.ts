@@ -1,5 +1,4 @@
 // Times of the builds and of a whole report. `npm run bench`; `npm run bench -- --slow` adds the million plain draws.
-import { answerMasks } from '../src/calc/choices/choose.ts';
 import { emptyPath, type Path } from '../src/calc/core/path.ts';
 import { fillTotals, newTotals, resolve } from '../src/calc/cost/builds.ts';
 import { quantile, sortColumn, type Term } from '../src/calc/cost/columns.ts';
@@ -90,11 +89,7 @@ const bare = timed(
 
 const loop = timed(ready, ({ way }) => perDrawLoop(way, edition, 2000), 12);
 const whole = timed(paths, (path) => void evaluate(path, book), 400);
-const choosing = timed(
-  paths,
-  (path) => void answerMasks(path.answers) && planState(path, machineOf(path.size, path.facts)),
-  400,
-);
+const choosing = timed(paths, (path) => void planState(path, machineOf(path.size, path.facts)), 400);
 const openTime = timed([emptyPath(book.edition)], (path) => void evaluate(path, book), 60);
 
 const row = (name: string, value: number, unit = 'ms'): void =>

@@ -19,7 +19,7 @@ const parts = before.parts as unknown as Record<string, { price: Band; scaled: b
 
 function linesOf(row: Row): [part: string, qty: number][] {
   const owned = new Set<string>(row.owned);
-  return Object.entries(row.lines as Record<string, number>).filter(([part]) => !owned.has(part));
+  return Object.entries(row.lines as unknown as Record<string, number>).filter(([part]) => !owned.has(part));
 }
 
 const factor = (row: Row, part: string): number =>
