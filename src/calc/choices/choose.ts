@@ -70,13 +70,26 @@ function settle(state: State, at: number, given: number, preference: Preference,
     }
   }
   tried[at] = options.length;
-  state.masks[at] = given === 0 ? 0 : lastResort(state, at, preference);
+  state.masks[at] = 0;
+  if (given !== 0) state.masks[at] = lastResort(state, at, preference);
   return given === 0 ? 'open' : 'clash';
 }
 
-/** Squeezed between an earlier and a later answer: what the earlier ones allow. The later answer then yields. */
-const lastResort = (state: State, at: number, preference: Preference): number =>
-  preference(at).find((mask) => stands(state, at, mask, true)) ?? preference(at)[0]!;
+/** Squeezed between answers that cannot stand together: the option that lets the earlier of them stand. */
+function lastResort(state: State, at: number, preference: Preference): number {
+  const options = preference(at);
+  const firstToYield = options.map((mask) => earliestYielding(state, at, mask));
+  return options[firstToYield.indexOf(Math.max(...firstToYield))]!;
+}
+
+/** Position of the first answer that would have to yield to this option; none: past the end. */
+function earliestYielding(state: State, at: number, mask: number): number {
+  state.masks[at] = mask;
+  const yielding = touching[at]!
+    .filter((exclusion) => isViolated(exclusion, state))
+    .map((exclusion) => Math.max(...exclusion.involved));
+  return Math.min(decisions.length, ...yielding);
+}
 
 /** Sets the option and tells whether the trade allows it beside what is fixed. Answers look only at earlier questions. */
 function stands(state: State, at: number, mask: number, earlierOnly: boolean): boolean {

@@ -140,7 +140,7 @@ function drawRisk(seed: number, risk: Risk, trouble: Float64Array): RiskColumns 
     risk.kind === 'other' ? score : sharedWeight * trouble[build]! + ownWeight * score,
   );
   const order = Int32Array.from({ length: BUILDS }, (_, build) => build);
-  order.sort((a, b) => liability[b]! - liability[a]! || a - b);
+  order.sort((a, b) => liability[b]! - liability[a]!);
   const money = pertByScore(risk.money);
   const hours = pertByScore(risk.hours);
   const rank = new Int32Array(BUILDS);

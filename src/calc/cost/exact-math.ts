@@ -31,14 +31,21 @@ export function exp(x: number): number {
   const rest = x - halvings * LN2;
   let sum = 1;
   for (let term = 15; term >= 1; term -= 1) sum = 1 + (rest / term) * sum;
-  return scaleByTwo(sum, halvings);
+  return sum * powersOfTwo[HALVINGS + halvings]!;
 }
 
-function scaleByTwo(value: number, times: number): number {
-  let scaled = value;
-  const step = times < 0 ? 0.5 : 2;
-  for (let count = Math.abs(times); count > 0; count -= 1) scaled *= step;
-  return scaled;
+/** Powers of two from 2^-1023 up; each is exact, so a product with one only shifts the exponent. */
+const HALVINGS = 1023;
+const powersOfTwo = powers();
+
+function powers(): Float64Array {
+  const table = new Float64Array(2 * HALVINGS + 1);
+  table[HALVINGS] = 1;
+  for (let at = 1; at <= HALVINGS; at += 1) {
+    table[HALVINGS + at] = table[HALVINGS + at - 1]! * 2;
+    table[HALVINGS - at] = table[HALVINGS - at + 1]! / 2;
+  }
+  return table;
 }
 
 /** Standard normal distribution function, absolute error under 1e-14 for |z| up to 6. Marsaglia, J. Stat. Software 11(4), 2004. */

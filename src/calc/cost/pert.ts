@@ -9,9 +9,14 @@ const REACH = 5;
 const scores = Float64Array.from({ length: CELLS + 1 }, (_, cell) => ((2 * cell) / CELLS - 1) * REACH);
 const scoreProbability = scores.map(normalCdf);
 const gridPoints = 2 * CELLS;
-const lnGrid = Float64Array.from({ length: gridPoints + 1 }, (_, point) =>
-  point === 0 ? 0 : ln(point / gridPoints),
-);
+/** ln(x / (1 - x)) and (1 - x)^4 at the grid points inside 0 and 1: the density is (x / (1 - x))^(4 mode) (1 - x)^4. */
+const lnOdds = new Float64Array(gridPoints + 1);
+const tail = new Float64Array(gridPoints + 1);
+for (let point = 1; point < gridPoints; point += 1) {
+  const x = point / gridPoints;
+  lnOdds[point] = ln(x / (1 - x));
+  tail[point] = (1 - x) * (1 - x) * (1 - x) * (1 - x);
+}
 
 const tables = new Map<number, Float64Array>();
 
@@ -21,9 +26,9 @@ const tables = new Map<number, Float64Array>();
  */
 function cumulate(mode: number): Float64Array {
   const density = (point: number): number => {
-    const low = point === 0 ? (mode === 0 ? 1 : 0) : exp(4 * mode * lnGrid[point]!);
-    const mirrored = gridPoints - point;
-    return low * (mirrored === 0 ? (mode === 1 ? 1 : 0) : exp(4 * (1 - mode) * lnGrid[mirrored]!));
+    if (point === 0) return mode === 0 ? 1 : 0;
+    if (point === gridPoints) return mode === 1 ? 1 : 0;
+    return exp(4 * mode * lnOdds[point]!) * tail[point]!;
   };
   const total = new Float64Array(CELLS + 1);
   let left = density(0);

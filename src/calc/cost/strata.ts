@@ -38,7 +38,8 @@ function generator(seed: number): () => number {
 
 /** Positions 0 to count-1 in an order that belongs to the seed and the name (Fisher and Yates). */
 export function shuffled(count: number, seed: number, name: string): Int32Array {
-  const order = Int32Array.from({ length: count }, (_, at) => at);
+  const order = new Int32Array(count);
+  for (let at = 1; at < count; at += 1) order[at] = at;
   const next = generator(seedOf(seed, name));
   for (let at = count - 1; at > 0; at -= 1) {
     const other = next() % (at + 1);
@@ -52,5 +53,7 @@ export function shuffled(count: number, seed: number, name: string): Int32Array 
 /** One standard normal score for each build, every stratum of 1/2,000 used once (Latin hypercube). */
 export function stratifiedScores(seed: number, name: string): Float64Array {
   const order = shuffled(BUILDS, seed, name);
-  return Float64Array.from(order, (stratum) => strataScores[stratum]!);
+  const scores = new Float64Array(BUILDS);
+  for (let build = 0; build < BUILDS; build += 1) scores[build] = strataScores[order[build]!]!;
+  return scores;
 }
