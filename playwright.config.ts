@@ -14,11 +14,12 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
   workers: 2,
+  timeout: 90_000,
+  expect: { timeout: 20_000 },
   reporter: [['list'], ['json', { outputFile: 'node_modules/.cache/results/browser.json' }]],
   use: {
     baseURL: address,
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
     launchOptions: await findBrowser(),
   },
   projects: [

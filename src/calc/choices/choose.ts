@@ -85,9 +85,9 @@ function lastResort(state: State, at: number, preference: Preference): number {
 /** Position of the first answer that would have to yield to this option; none: past the end. */
 function earliestYielding(state: State, at: number, mask: number): number {
   state.masks[at] = mask;
-  const yielding = touching[at]!
-    .filter((exclusion) => isViolated(exclusion, state))
-    .map((exclusion) => Math.max(...exclusion.involved));
+  const yielding = touching[at]!.filter((exclusion) => isViolated(exclusion, state)).map((exclusion) =>
+    Math.max(...exclusion.involved),
+  );
   return Math.min(decisions.length, ...yielding);
 }
 

@@ -5,6 +5,7 @@ import type { ChoiceView } from '../../calc/evaluate.ts';
 import { decisionById } from '../../calc/guide.ts';
 import { Notices } from '../shared/Notices.tsx';
 import { questionPlace, to } from '../shared/places.ts';
+import { useReady } from '../shared/ready.ts';
 import { $path, $report, answer } from '../stores.ts';
 import { ChoiceRow, OptionBlock } from './OptionBlock.tsx';
 import { choiceOf, neighbour, placeOf } from './order.ts';
@@ -59,10 +60,11 @@ interface AnswersProps {
 }
 
 function Answers({ decision, given, choice }: AnswersProps) {
+  const ready = useReady();
   const idle = choice?.status === 'not-asked';
   const unsure = given !== undefined && given.length === 0;
   return (
-    <fieldset aria-labelledby="question-title question-how">
+    <fieldset aria-labelledby="question-title question-how" disabled={!ready}>
       <legend id="question-how">{decision.many ? 'Tick all that apply' : 'Choose one'}</legend>
       <div class="options options-plain">
         {decision.options.map((option) => (

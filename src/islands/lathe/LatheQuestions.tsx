@@ -3,6 +3,7 @@ import type { Decision } from '../../calc/core/decision.ts';
 import { decisions } from '../../calc/guide.ts';
 import { choiceOf } from '../guide/order.ts';
 import { sayAnswer } from '../receipts.ts';
+import { useReady } from '../shared/ready.ts';
 import { $path, $report, answer } from '../stores.ts';
 
 interface RowProps {
@@ -28,6 +29,7 @@ function Row({ decision, name, about, picked, blocked, onPick }: RowProps) {
 }
 
 function FactQuestion({ decision }: { decision: Decision }) {
+  const ready = useReady();
   const given = useStore($path).answers[decision.id];
   const choice = choiceOf(useStore($report), decision.id);
   const blockedBy = (option: string) =>
@@ -36,7 +38,7 @@ function FactQuestion({ decision }: { decision: Decision }) {
       ?.reasons.map((reason) => reason.say)
       .join(' ') ?? '';
   return (
-    <fieldset id={`ask-${decision.id}`} class="fact-question" tabIndex={-1}>
+    <fieldset id={`ask-${decision.id}`} class="fact-question" tabIndex={-1} disabled={!ready}>
       <legend>{decision.ask}</legend>
       <p class="field-hint">{decision.why}</p>
       <div class="choice-list">

@@ -10,7 +10,7 @@ export const motorDecisions: readonly Decision[] = [
     why: 'Electronics can lower the speed; they do not raise the pull. Threads and large diameters need pull at low speed.',
     thumb: 'Keep at least two belt positions or the back gear, whatever motor you choose.',
     findOut:
-      'Read the plate of the motor: power, volts, phases, speed. Look whether it has a speed knob or only a switch.',
+      'Read the plate of the motor: power, volts, phases, speed. Look whether it has a speed knob or only a switch. Measure shaft diameter, shaft height and the holes of the feet, and write down millimetres.',
     assume: [
       'three-phase-drive',
       'keep-single-phase',
@@ -41,7 +41,7 @@ export const motorDecisions: readonly Decision[] = [
         wrong:
           'The knob side of the board can be live at mains. Speed sags by 10 to 30 % under load, which spoils threads that rely on one mark a turn. Boards die.',
         skill: 3,
-        needs: 'the board identified and its terminals checked by someone competent',
+        needs: 'The board identified and its terminals checked by someone competent.',
       },
       {
         id: 'three-phase-drive',
@@ -61,7 +61,7 @@ export const motorDecisions: readonly Decision[] = [
         wrong:
           'Draws 16 to 20 A on its plate for 0.75 kW: too much for a shared outlet. Noise and leakage as with any drive.',
         skill: 3,
-        needs: '120 V supply and the drive’s plate read before buying',
+        needs: 'A 120 V supply, and the plate of the drive read before buying.',
       },
       {
         id: 'brushless-kit',

@@ -1,5 +1,5 @@
 import type { Decision } from '../../core/decision.ts';
-import { anySensor } from './drive.ts';
+import { lineEncoder } from './drive.ts';
 
 export const sensorDecisions: readonly Decision[] = [
   {
@@ -11,6 +11,8 @@ export const sensorDecisions: readonly Decision[] = [
     why: 'Where a thread starts and how true its pitch is depend on it.',
     thumb:
       'Counts a second are 4 × lines × turns a second. Stay under half of what the control can count. Drive the sensor one to one, without slip.',
+    findOut:
+      'Measure the outside of the back end of the spindle and the room around and behind it. Write down millimetres, and the highest count rate in the manual of the control.',
     assume: [
       'encoder-1000-up',
       'encoder-100-200',
@@ -46,7 +48,7 @@ export const sensorDecisions: readonly Decision[] = [
         gains: 'A count rate that a PC can count in software.',
         wrong: 'Errors of the slots, chips, and stray light.',
         skill: 3,
-        needs: 'an accurate way to cut the slots',
+        needs: 'An accurate way to cut the slots.',
       },
       {
         id: 'encoder-100-200',
@@ -85,7 +87,7 @@ export const sensorDecisions: readonly Decision[] = [
     thumb: 'One to one and toothed. The old change-gear stud turns with the spindle on many lathes.',
     findOut:
       'Mark the spindle and the change-gear stud. Turn the chuck ten turns: both marks must come round together.',
-    askWhen: anySensor,
+    askWhen: lineEncoder,
     assume: ['spindle-belt', 'stud-gear', 'on-spindle-end', 'on-motor-shaft'],
     assumeWhy: 'A toothed belt from the spindle fits most lathes.',
     open: 'options',
@@ -117,8 +119,9 @@ export const sensorDecisions: readonly Decision[] = [
       {
         id: 'on-motor-shaft',
         label: 'On the spindle motor',
-        means: 'The sensor or the servo’s own encoder counts the motor, and the ratio is worked out.',
-        gains: 'Nothing to fit.',
+        means:
+          'The servo’s own encoder counts the motor, the ratio is worked out, and one mark on the spindle gives the start.',
+        gains: 'Next to nothing to fit.',
         wrong: 'A V-belt or ribbed belt slips, and no thread can then be trusted. Only with a toothed belt.',
         skill: 2,
       },

@@ -8,6 +8,8 @@ export const newMotor = is(
   'brushless-kit',
   'servo-spindle',
 );
+/** What turns the spindle is told by the program, not by a switch on the lathe. */
+export const byProgram = not(is('control', 'thread-synchroniser'));
 export const phaseMotor = is('spindle-motor', 'three-phase-drive', 'doubler-drive');
 export const anySensor = all(asked('spindle-sensor'), not(is('spindle-sensor', 'no-sensor')));
 export const lineEncoder = is('spindle-sensor', 'encoder-100-200', 'encoder-1000-up');

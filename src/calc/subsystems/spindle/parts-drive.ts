@@ -1,6 +1,6 @@
-import { all, is } from '../../core/condition.ts';
+import { all, any, is } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
-import { looseNose, newMotor, phaseMotor } from './drive.ts';
+import { byProgram, looseNose, newMotor, phaseMotor } from './drive.ts';
 
 const base = { subsystem: 'spindle', unit: 'each', combine: 'most' } as const;
 const once = (when: Part['needs'][number]['when'], why: string): Part['needs'] => [{ when, qty: 1, why }];
@@ -90,10 +90,10 @@ export const driveParts: readonly Part[] = [
     ...base,
     id: 'run-relays',
     name: 'Relays for run and reverse',
-    note: 'For the signal terminals of a drive only; never to switch a motor.',
+    note: 'For the signal terminals of a drive or board only; never to switch a motor. With a serial line they stay as the hard-wired enable.',
     needs: once(
-      all(is('speed-command', 'speed-by-voltage', 'speed-by-knob'), newMotor),
-      'start and reverse the drive',
+      any(newMotor, all(is('spindle-motor', 'keep-speed-knob'), byProgram)),
+      'start and stop the spindle by wire, whatever sets its speed',
     ),
   },
   {
@@ -108,7 +108,7 @@ export const driveParts: readonly Part[] = [
     id: 'isolated-adapter',
     name: 'Isolated adapter for the speed-knob board',
     note: 'The knob side of the board can be live at mains.',
-    needs: once(is('spindle-motor', 'keep-speed-knob'), 'keeps mains away from the control'),
+    needs: once(all(is('spindle-motor', 'keep-speed-knob'), byProgram), 'keeps mains away from the control'),
   },
   {
     ...base,
@@ -123,10 +123,18 @@ export const driveParts: readonly Part[] = [
     unit: 'set',
     name: 'Lock for a screwed-on chuck',
     note: 'Clamps or a cross bolt that stop it unscrewing.',
-    needs: once(
-      all(is('reversing', 'forward-and-reverse'), looseNose),
-      'reverse or braking on a screwed nose',
-    ),
+    needs: [
+      {
+        when: all(is('reversing', 'forward-and-reverse'), looseNose),
+        qty: 1,
+        why: 'reverse or braking on a screwed nose',
+      },
+      {
+        when: all(is('spindle-stop', 'mechanical-brake'), looseNose),
+        qty: 1,
+        why: 'a brake that grabs on a screwed nose',
+      },
+    ],
   },
   {
     ...base,

@@ -1,13 +1,12 @@
-import { all, is } from '../../core/condition.ts';
+import { all, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
 import { lineEncoder, singleEnded } from './drive.ts';
 
 const base = { subsystem: 'spindle', unit: 'each', combine: 'most' } as const;
 const once = (when: Part['needs'][number]['when'], why: string): Part['needs'] => [{ when, qty: 1, why }];
-const beltSensor = all(
-  is('spindle-sensor', 'encoder-100-200', 'encoder-1000-up'),
-  is('sensor-place', 'spindle-belt', 'stud-gear'),
-);
+/** A servo counts its own shaft, so nothing more is bought for it. */
+const ownEncoder = is('sensor-place', 'on-motor-shaft');
+const besideSpindle = all(lineEncoder, not(ownEncoder));
 
 export const sensorParts: readonly Part[] = [
   {
@@ -16,7 +15,10 @@ export const sensorParts: readonly Part[] = [
     name: 'Sensor and target for one mark a turn',
     note: 'Magnetic or slotted light sensor.',
     spares: 'One spare sensor.',
-    needs: once(is('spindle-sensor', 'one-mark-a-turn'), 'marks the start of a thread'),
+    needs: [
+      { when: is('spindle-sensor', 'one-mark-a-turn'), qty: 1, why: 'marks the start of a thread' },
+      { when: ownEncoder, qty: 1, why: 'one mark on the spindle itself, which the motor cannot give' },
+    ],
   },
   {
     ...base,
@@ -33,7 +35,10 @@ export const sensorParts: readonly Part[] = [
     name: 'Encoder, 100 to 200 lines and a mark',
     note: 'Plain signals.',
     inspect: 'Counts a turn, supply voltage.',
-    needs: once(is('spindle-sensor', 'encoder-100-200'), 'counts the angle of the spindle'),
+    needs: once(
+      all(is('spindle-sensor', 'encoder-100-200'), not(ownEncoder)),
+      'counts the angle of the spindle',
+    ),
   },
   {
     ...base,
@@ -41,7 +46,10 @@ export const sensorParts: readonly Part[] = [
     name: 'Encoder, 1,000 to 2,048 lines and a mark',
     note: 'Signal pairs (line driver) against noise.',
     inspect: 'Counts a turn, supply voltage, pairs or single wires.',
-    needs: once(is('spindle-sensor', 'encoder-1000-up'), 'counts the angle of the spindle'),
+    needs: once(
+      all(is('spindle-sensor', 'encoder-1000-up'), not(ownEncoder)),
+      'counts the angle of the spindle',
+    ),
   },
   {
     ...base,
@@ -68,7 +76,7 @@ export const sensorParts: readonly Part[] = [
     name: 'Bracket and guard for the spindle sensor',
     note: 'Slots for belt tension.',
     needs: [
-      { when: beltSensor, qty: 1, why: 'carries the sensor' },
+      { when: besideSpindle, qty: 1, why: 'carries the sensor' },
       { when: is('spindle-sensor', 'one-mark-a-turn', 'slotted-disc'), qty: 1, why: 'carries the sensor' },
     ],
   },

@@ -25,10 +25,11 @@ export const risks: readonly Risk[] = [
     levers: [
       { when: is('spindle-sensor', 'one-mark-a-turn'), by: 1.6, why: 'one mark a turn' },
       { when: is('spindle-motor', 'keep-speed-knob'), by: 1.4, why: 'a motor that sags' },
+      { when: is('spindle-motor', 'servo-spindle'), by: 0.6, why: 'a spindle that does not sag' },
       {
-        when: is('control', 'motion-card-pc', 'standalone-control', 'thread-synchroniser'),
-        by: 0.6,
-        why: 'a control that follows the angle',
+        when: is('control', 'desktop-with-controller', 'small-board'),
+        by: 1.6,
+        why: 'many of these read one mark a turn while threading',
       },
     ],
   },

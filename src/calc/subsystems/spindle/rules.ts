@@ -1,21 +1,20 @@
 import { all, atLeast, below, is, known, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
-import { cutsThreads, looseNose, newMotor, singleEnded } from './drive.ts';
+import { byProgram, cutsThreads, looseNose, newMotor, singleEnded } from './drive.ts';
 
 const base = { subsystem: 'spindle' } as const;
-const byProgram = is('speed-command', 'speed-by-voltage', 'speed-by-serial');
+const speedByProgram = is('speed-command', 'speed-by-voltage', 'speed-by-serial');
 
 const motor: readonly Rule[] = [
   {
     ...base,
-    id: 'drive-on-120-volts-needs-a-circuit',
-    when: all(
-      is('spindle-motor', 'three-phase-drive'),
-      is('mains-supply', 'volts-120'),
-      atLeast('spindle-power', 750),
-    ),
-    then: [{ kind: 'requires', decision: 'supply-circuit', options: ['new-circuit'] }],
-    say: 'A 0.75 kW drive on 120 V is often rated for 16 to 20 A: it needs a circuit of its own.',
+    id: 'ordinary-drive-on-120-volts',
+    when: all(is('spindle-motor', 'three-phase-drive'), is('mains-supply', 'volts-120')),
+    then: [
+      { kind: 'suggests', decision: 'spindle-motor', options: ['doubler-drive'] },
+      { kind: 'warns', level: 'look' },
+    ],
+    say: 'Most drives of this kind want 230 V: up to about 0.55 kW take a doubler drive, above that have an electrician bring 230 V.',
   },
   {
     ...base,
@@ -34,8 +33,8 @@ const motor: readonly Rule[] = [
   {
     ...base,
     id: 'knob-board-is-live',
-    when: is('spindle-motor', 'keep-speed-knob'),
-    then: [{ kind: 'warns', level: 'look' }],
+    when: all(is('spindle-motor', 'keep-speed-knob'), byProgram),
+    then: [{ kind: 'warns', level: 'stop' }],
     say: 'The knob side of the factory speed board can be live at mains: an isolated adapter, never a common wire to the control.',
   },
   {
@@ -62,14 +61,14 @@ const motor: readonly Rule[] = [
   {
     ...base,
     id: 'knob-board-may-only-switch',
-    when: all(is('spindle-motor', 'keep-speed-knob'), byProgram),
+    when: all(is('spindle-motor', 'keep-speed-knob'), speedByProgram),
     then: [{ kind: 'warns', level: 'look' }],
     say: 'Some speed boards can only be switched on and off: find out before you buy.',
   },
   {
     ...base,
     id: 'clamp-the-speed-in-programs',
-    when: byProgram,
+    when: speedByProgram,
     then: [
       { kind: 'addsCheck', check: 'chuck-speed' },
       { kind: 'warns', level: 'note' },
@@ -92,9 +91,26 @@ const motor: readonly Rule[] = [
     when: all(is('reversing', 'forward-and-reverse'), looseNose),
     then: [
       { kind: 'addsCheck', check: 'stop-energy' },
-      { kind: 'warns', level: 'look' },
+      { kind: 'warns', level: 'stop' },
     ],
     say: 'A screwed chuck can unscrew on reverse or on any hard stop: lock it, and without a lock go forward only and ramp for 5 s or more.',
+  },
+  {
+    ...base,
+    id: 'screwed-chuck-ramps-slowly',
+    when: all(is('reversing', 'forward-only'), newMotor, looseNose),
+    then: [
+      { kind: 'assumes', name: 'shortest-stop-seconds', value: 5 },
+      { kind: 'warns', level: 'look' },
+    ],
+    say: 'A screwed chuck with nothing that holds it unscrews on a hard stop as well: ramp for 5 s or more, with no brake resistor.',
+  },
+  {
+    ...base,
+    id: 'less-to-set-up-with-a-knob',
+    when: all(is('speed-command', 'speed-by-knob'), newMotor),
+    then: [{ kind: 'scalesTask', tasks: ['configure-control'], by: 0.9 }],
+    say: 'With the speed set by hand there is less for the control to be told about the spindle.',
   },
 ];
 
@@ -164,6 +180,16 @@ const sensor: readonly Rule[] = [
     ),
     then: [{ kind: 'rulesOut', decision: 'sensor-place', options: ['on-motor-shaft'] }],
     say: 'Belts slip: a sensor on the motor does not know where the spindle is.',
+  },
+  {
+    ...base,
+    id: 'motor-counts-only-through-teeth',
+    when: is('sensor-place', 'on-motor-shaft'),
+    then: [
+      { kind: 'assumes', name: 'spindle-belt', value: 'toothed' },
+      { kind: 'warns', level: 'look' },
+    ],
+    say: 'The servo knows the angle of the spindle only through a toothed belt, with the ratio set again at every change of belt position.',
   },
   {
     ...base,

@@ -1,6 +1,6 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { anySensor, newMotor } from './drive.ts';
+import { anySensor, byProgram, newMotor } from './drive.ts';
 
 const base = { subsystem: 'spindle' } as const;
 const onlyLathe = not(is('which-lathe', 'spare-lathe'));
@@ -14,7 +14,7 @@ const making: readonly Task[] = [
     hours: [1.5, 3, 6],
     when: anySensor,
     after: ['bracket-drawings', 'incoming-inspection'],
-    tools: 'lathe',
+    tools: 'Lathe, boring bar, indicator',
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'One to one; belt straight; nothing touches at 1.2 times the top speed.',
@@ -28,6 +28,12 @@ const making: readonly Task[] = [
     ],
     scale: [
       { when: is('spindle-sensor', 'one-mark-a-turn', 'ring-encoder'), by: 0.5, why: 'no pulley to make' },
+      {
+        when: is('sensor-place', 'stud-gear', 'on-spindle-end'),
+        by: 0.7,
+        why: 'a small adapter instead of a spindle pulley',
+      },
+      { when: is('sensor-place', 'on-motor-shaft'), by: 0.3, why: 'only a flag and its bracket' },
     ],
   },
   {
@@ -38,7 +44,7 @@ const making: readonly Task[] = [
     hours: [2, 4, 8],
     when: newMotor,
     after: ['incoming-inspection'],
-    tools: 'lathe, drill press or mill',
+    tools: 'Lathe, drill press or mill',
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Pulley runs true within 0.05 mm; the plate fits the old holes.',
@@ -64,10 +70,10 @@ const fitting: readonly Task[] = [
       'first-powered-carriage',
     ],
     afterWhen: [{ when: onlyLathe, after: ['spare-of-each-spindle'] }],
-    tools: 'spanners, multimeter, tachometer',
+    tools: 'Spanners, multimeter, tachometer, stop-watch',
     lathe: 'out',
     undo: 'partly',
-    test: 'No more vibration than before. Stop within 3 s with a locked or bolted chuck, over 5 s on a bare screwed nose. Motor case under 70 °C after 30 min at a third of its speed.',
+    test: 'No more vibration than before. Stop within 3 s with a locked or bolted chuck, over 5 s on a bare screwed nose. Motor case under 70 °C after 30 min of the bare spindle at a third of its speed. Speed limit set in the drive for the fastest belt position.',
     safety:
       'Disconnect, wait the longest time on any label, then measure the drive’s bus under 60 V with a meter tried on a known source. First spin: chuck off, lowest belt, guard shut, no key, stand aside. Never lift an earth.',
     extra: [
@@ -78,7 +84,10 @@ const fitting: readonly Task[] = [
         why: 'a servo to tune',
       },
     ],
-    scale: [{ when: is('spindle-motor', 'brushless-kit'), by: 0.9, why: 'motor and drive come matched' }],
+    scale: [
+      { when: is('spindle-motor', 'brushless-kit'), by: 0.9, why: 'motor and drive come matched' },
+      { when: is('reversing', 'forward-only'), by: 0.9, why: 'no reverse and no brake resistor to wire' },
+    ],
   },
   {
     ...base,
@@ -88,7 +97,7 @@ const fitting: readonly Task[] = [
     hours: [0.5, 1.5, 3],
     when: is('spindle-motor', 'keep-single-phase'),
     after: ['fit-out-cabinet', 'prove-stop-circuit', 'bond-and-measure-earths'],
-    tools: 'screwdrivers, multimeter',
+    tools: 'Screwdrivers, multimeter',
     lathe: 'out',
     undo: 'can-be-undone',
     test: 'After a power cut the spindle stays off until start is pressed; the red button drops it.',
@@ -105,7 +114,7 @@ const fitting: readonly Task[] = [
       is('speed-command', 'speed-by-voltage', 'speed-by-serial'),
     ),
     after: ['freeze-the-path'],
-    tools: 'handbook, an isolated meter',
+    tools: 'Handbook, a meter rated for mains',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'You know whether the board has a speed input, or can only be switched on and off.',
@@ -117,9 +126,9 @@ const fitting: readonly Task[] = [
     stage: 'spindle-stage',
     name: 'Fit the isolated adapter to the speed board',
     hours: [0.5, 2, 4],
-    when: is('spindle-motor', 'keep-speed-knob'),
+    when: all(is('spindle-motor', 'keep-speed-knob'), byProgram),
     after: ['fit-out-cabinet', 'prove-stop-circuit', 'bond-and-measure-earths'],
-    tools: 'screwdrivers, multimeter',
+    tools: 'Screwdrivers, multimeter',
     lathe: 'out',
     undo: 'can-be-undone',
     test: 'Program and red button both stop the spindle; no common wire between board and control.',
@@ -133,7 +142,7 @@ const fitting: readonly Task[] = [
     hours: [1, 2, 4],
     when: anySensor,
     after: ['make-sensor-bracket', 'bench-motors'],
-    tools: 'spanners, indicator',
+    tools: 'Spanners, indicator',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Counts exact over 100 turns; the mark comes once a turn at every speed.',
@@ -145,7 +154,14 @@ const fitting: readonly Task[] = [
         hours: [1, 4, 8],
         why: 'must run true within 0.05 mm',
       },
+      {
+        id: 'extra-fit-low-line-encoder',
+        when: is('spindle-sensor', 'encoder-100-200'),
+        hours: [0, 1, 2],
+        why: 'counts are coarse, so it is tried at thread-cutting speed',
+      },
     ],
+    scale: [{ when: is('spindle-sensor', 'one-mark-a-turn'), by: 0.5, why: 'one target and one gap to set' }],
   },
   {
     ...base,
@@ -155,7 +171,7 @@ const fitting: readonly Task[] = [
     hours: [0.5, 1, 2],
     when: is('speed-command', 'speed-by-voltage', 'speed-by-serial'),
     after: ['swap-spindle-motor', 'fit-speed-adapter', 'fit-spindle-sensor', 'prove-stop-circuit'],
-    tools: 'tachometer',
+    tools: 'Tachometer',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Within 2 % at three speeds, with no load.',
@@ -177,7 +193,7 @@ const fitting: readonly Task[] = [
     hours: [0.2, 0.5, 1],
     when: is('speed-command', 'speed-by-voltage', 'speed-by-serial'),
     after: ['configure-control'],
-    tools: '-',
+    tools: 'The program template',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'A facing pass to the centre never passes the clamp.',
@@ -189,8 +205,8 @@ const fitting: readonly Task[] = [
     stage: 'prove',
     name: 'Write the machine card: largest drill, speed for each belt and chuck',
     hours: [0.5, 1, 2],
-    after: ['turning-test'],
-    tools: 'card, pen',
+    after: ['turning-test', 'drilling-test', 'calibrate-speed'],
+    tools: 'Card, pen',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'The card hangs on the belt cover.',

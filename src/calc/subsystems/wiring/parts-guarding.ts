@@ -95,10 +95,13 @@ export const guardingParts: readonly Part[] = [
     name: 'Clear chip shields',
     note: 'Polycarbonate, not acrylic, which splinters.',
     unit: 'lot',
-    combine: 'most',
+    combine: 'sum',
     scaled: true,
     spares: 'One sheet.',
-    needs: [{ when: not(is('chips-and-coolant', 'flood')), qty: 1, why: 'between chips and your face' }],
+    needs: [
+      { when: not(is('chips-and-coolant', 'flood')), qty: 1, why: 'between chips and your face' },
+      { when: is('chips-and-coolant', 'mist-or-air'), qty: 1, why: 'chips blown sideways and behind' },
+    ],
   },
   {
     id: 'splash-enclosure',

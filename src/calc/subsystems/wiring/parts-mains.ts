@@ -1,6 +1,6 @@
 import { always, is, measureAbove, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
-import { noisySpindle, phaseDrive } from './wired.ts';
+import { noisySpindle } from './wired.ts';
 
 /** Everything between the outlet and the drives. */
 export const mainsParts: readonly Part[] = [
@@ -85,7 +85,13 @@ export const mainsParts: readonly Part[] = [
     unit: 'each',
     combine: 'most',
     needs: [
-      { when: phaseDrive, qty: 1, why: 'a spindle drive leaks current that a plain device misreads' },
+      { when: noisySpindle, qty: 1, why: 'a spindle drive leaks current that a plain device misreads' },
+      {
+        when: is('motor-supply', 'mains-direct'),
+        qty: 1,
+        why: 'mains servo drives leak current that a plain device misreads',
+      },
+      { when: is('supply-circuit', 'new-circuit'), qty: 1, why: 'goes in with the new circuit' },
       { when: is('chips-and-coolant', 'flood'), qty: 1, why: 'water beside mains' },
     ],
   },

@@ -17,8 +17,7 @@ export const senseParts: readonly Part[] = [
     combine: 'sum',
     inspect: 'Lamp on and output measured before it is fitted.',
     needs: [
-      { when: all(homing, carriageDriven), qty: 1, why: 'home of the carriage' },
-      { when: all(homing, not(mark), crossDriven), qty: 1, why: 'home of the cross slide' },
+      { when: all(homing, not(mark), carriageDriven), qty: 1, why: 'home of the carriage' },
       { when: all(limits, carriageDriven), qty: 1, why: 'far limit of the carriage' },
       { when: all(limits, crossDriven), qty: 1, why: 'far limit of the cross slide' },
     ],
@@ -27,10 +26,13 @@ export const senseParts: readonly Part[] = [
     id: 'precision-switch',
     subsystem: 'wiring',
     name: 'Sealed precision plunger switch',
-    note: 'Repeats within a few thousandths of a millimetre.',
+    note: 'Repeats within a few thousandths of a millimetre, which shows twice on a diameter.',
     unit: 'each',
     combine: 'sum',
-    needs: [{ when: all(mark, crossDriven), qty: 1, why: 'home of the cross slide, within one motor turn' }],
+    needs: [
+      { when: all(homing, crossDriven), qty: 1, why: 'home of the cross slide' },
+      { when: all(mark, carriageDriven), qty: 1, why: 'home of the carriage, always in the same motor turn' },
+    ],
   },
   {
     id: 'flag-and-bracket',

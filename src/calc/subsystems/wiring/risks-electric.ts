@@ -19,12 +19,9 @@ export const electricRisks: readonly Risk[] = [
     stage: 'commission',
     when: always,
     levers: [
-      { when: noisySpindle, by: 1.6, why: 'a spindle drive is the loudest source' },
       { when: is('cable', 'unscreened-wire'), by: 1.6, why: 'plain wire picks everything up' },
       { when: is('housing', 'open-board', 'plastic-box'), by: 1.6, why: 'no metal round the electronics' },
       { when: is('spindle-motor', 'keep-single-phase'), by: 0.5, why: 'no drive on the spindle' },
-      { when: is('cable', 'screened-cable', 'moulded-leads'), by: 0.5, why: 'screened cable' },
-      { when: is('housing', 'steel-cabinet'), by: 0.5, why: 'a steel cabinet screens' },
     ],
   },
   {
@@ -43,11 +40,10 @@ export const electricRisks: readonly Risk[] = [
     stage: 'commission',
     when: any(noisySpindle, is('motor-supply', 'mains-direct'), not(is('ground-fault-device', 'no-device'))),
     levers: [
-      { when: noisySpindle, by: 1.6, why: 'the spindle drive leaks' },
       { when: is('motor-supply', 'mains-direct'), by: 1.6, why: 'mains servo drives leak' },
       {
         when: is('ground-fault-device', 'trips-at-5-ma'),
-        by: 1.6,
+        by: 2,
         why: 'it trips at about what a filtered drive leaks',
       },
       { when: is('spindle-motor', 'keep-single-phase'), by: 0.5, why: 'no drive on the spindle' },

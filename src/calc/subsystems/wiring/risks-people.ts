@@ -41,12 +41,8 @@ export const peopleRisks: readonly Risk[] = [
     stage: 'prove',
     when: always,
     levers: [
-      {
-        when: is('chuck-guard', 'shield-with-switch'),
-        by: 0.5,
-        why: 'the spindle stays off while it is open',
-      },
-      { when: is('chuck-guard', 'no-guard'), by: 1.6, why: 'nothing stands in between' },
+      { when: is('chuck-guard', 'hinged-shield'), by: 1.6, why: 'the spindle starts with it open' },
+      { when: is('chuck-guard', 'no-guard'), by: 2.5, why: 'nothing stands in between' },
       {
         when: is('others-at-machine', 'family-or-friends', 'people-i-employ'),
         by: 1.6,
@@ -101,8 +97,7 @@ export const peopleRisks: readonly Risk[] = [
       { when: is('housing', 'open-board'), by: 1.6, why: 'an open board catches chips' },
       { when: is('chips-and-coolant', 'flood'), by: 1.6, why: 'coolant carries fine chips everywhere' },
       { when: is('way-covers', 'wipers-only'), by: 1.6, why: 'the screws lie open' },
-      { when: is('way-covers', 'bellows', 'spring-covers'), by: 0.5, why: 'the screws are covered' },
-      { when: is('housing', 'steel-cabinet'), by: 0.5, why: 'a shut cabinet with filters' },
+      { when: is('way-covers', 'spring-covers'), by: 0.7, why: 'steel covers stand hot chips' },
     ],
   },
   {

@@ -1,6 +1,6 @@
 import { is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { phaseDrive, servoAxes } from './wired.ts';
+import { servoAxes, spindleOnDrive, synchroniser } from './wired.ts';
 
 const watched = is('stop-circuit', 'cuts-power-watched');
 
@@ -18,6 +18,7 @@ export const benchTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'Every wire has a number. A table says for each event (button, guard, hung control, power dip) what stops and what may start again.',
     safety: 'What feeds the cabinet follows the local code; let an electrician read the mains sheet.',
+    scale: [{ when: synchroniser, by: 0.5, why: 'one page: a box, a sensor and the stop circuit' }],
   },
   {
     id: 'fit-out-cabinet',
@@ -35,7 +36,7 @@ export const benchTasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-fit-out-cabinet-drive',
-        when: phaseDrive,
+        when: spindleOnDrive,
         hours: [2, 5, 8],
         why: 'spindle drive, filter and screened leads',
       },
@@ -61,6 +62,7 @@ export const benchTasks: readonly Task[] = [
     scale: [
       { when: is('housing', 'plastic-box'), by: 0.8, why: 'plastic is quicker to cut' },
       { when: is('housing', 'open-board'), by: 0.5, why: 'nothing to cut, no door, no fan' },
+      { when: synchroniser, by: 0.6, why: 'one supply and one or two drives' },
     ],
   },
   {

@@ -1,6 +1,7 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import { carriageDriven, crossDriven } from '../motors/driven.ts';
+import { oneSlide } from './wired.ts';
 
 const oiler = is('lubrication', 'one-shot-oiler');
 const flood = is('chips-and-coolant', 'flood');
@@ -58,7 +59,10 @@ export const careTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'can-be-undone',
     test: 'Full travel by hand with no extra drag; no screw seen from above with covers on.',
-    scale: [{ when: is('way-covers', 'wipers-only'), by: 0.5, why: 'only lips and felts' }],
+    scale: [
+      { when: is('way-covers', 'wipers-only'), by: 0.5, why: 'only lips and felts' },
+      { when: oneSlide, by: 0.7, why: 'one slide only' },
+    ],
     extra: [
       {
         id: 'extra-fit-covers-spring',

@@ -1,6 +1,8 @@
 import { is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
+import { oneSlide, synchroniser } from './wired.ts';
 
+const oneSlideOnly = { when: oneSlide, by: 0.7, why: 'one slide only' };
 const guarded = is('chuck-guard', 'hinged-shield', 'shield-with-switch');
 
 /** On the lathe: before it first moves, and the lasting wiring. */
@@ -90,6 +92,8 @@ export const machineTasks: readonly Task[] = [
     scale: [
       { when: is('cable', 'moulded-leads'), by: 0.5, why: 'motor leads come with their plugs on' },
       { when: is('cable', 'unscreened-wire'), by: 0.5, why: 'no screens, no soldered plugs' },
+      oneSlideOnly,
+      { when: synchroniser, by: 0.6, why: 'a few leads to one box' },
     ],
   },
   {
@@ -118,6 +122,7 @@ export const machineTasks: readonly Task[] = [
         why: 'the switch is set half a turn from the mark of the motor',
       },
     ],
+    scale: [{ when: oneSlide, by: 0.6, why: 'one slide only' }],
   },
   {
     id: 'fit-guards',
@@ -129,6 +134,8 @@ export const machineTasks: readonly Task[] = [
     tools: 'Sheet-metal tools, drill, rivets',
     lathe: 'out',
     undo: 'partly',
-    test: 'No place where a finger gets between belt and pulley; a stop button within an arm of both ends.',
+    test: 'No place where a finger gets between belt and pulley; a stop button within an arm of both ends. Beside each belt cover a card says which speed is safe in which position.',
+    safety: 'Main switch locked off while a hand is near a belt. A guard that is tied open is no guard.',
+    scale: [oneSlideOnly],
   },
 ];

@@ -6,6 +6,15 @@ export const noisySpindle = is('spindle-motor', 'three-phase-drive', 'doubler-dr
 /** The spindle drive is of the three-phase kind: filter, screen and leakage come with it. */
 export const phaseDrive = is('spindle-motor', 'three-phase-drive', 'doubler-drive');
 
+/** The spindle motor comes with a drive of its own that is mounted, fed and screened in the cabinet. */
+export const spindleOnDrive = any(noisySpindle, is('spindle-motor', 'brushless-kit'));
+
+/** One slide driven: half the cables, half the switches. */
+export const oneSlide = is('driven-axes', 'carriage-only', 'cross-slide-only');
+
+/** A few wires only: one box, a spindle sensor, a motor or two. */
+export const synchroniser = is('control', 'thread-synchroniser');
+
 /** A computer that is not one piece with its outputs decides when the drives may run. */
 export const computerRuns = is(
   'control',
