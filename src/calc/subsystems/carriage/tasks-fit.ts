@@ -87,12 +87,6 @@ export const fitTasks: readonly Task[] = [
         hours: [2, 3, 5],
         why: 'both blocks line up within 0.02 mm and the screw is stretched',
       },
-      {
-        id: 'extra-align-apron-plate',
-        when: is('apron', 'replace-apron'),
-        hours: [0, 0, 0.5],
-        why: 'the plate is set square and dowelled with the nut',
-      },
     ],
     scale: [{ when: is('carriage-screw-ends', 'one-end-held'), by: 0.75, why: 'one block to line up' }],
   },

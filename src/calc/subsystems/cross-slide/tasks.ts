@@ -76,7 +76,7 @@ const fitting: readonly Task[] = [
     name: 'Take out the cross screw, nut, bracket and compound; bag and label',
     hours: [1, 2, 4],
     when: crossWork,
-    after: ['first-powered-carriage'],
+    after: ['first-powered-carriage', 'cross-brackets', 'turn-cross-nut'],
     afterWhen: [{ when: onlyLathe, after: ['spare-of-each-cross'] }],
     tools: 'spanners, bags, camera',
     lathe: 'out',
