@@ -63,7 +63,7 @@ function earthLeakage(state: State): number {
 const linesOf: Readonly<Record<string, number>> = {
   'one-mark-a-turn': 1,
   'slotted-disc': 100,
-  'encoder-100-200': 200,
+  'encoder-100-200': 100,
   'encoder-1000-up': 1024,
   'ring-encoder': 1024,
 };

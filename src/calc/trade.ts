@@ -23,5 +23,4 @@ export const rules: readonly Rule[] = all.flatMap((each) => each.rules);
 const index = <T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, number> =>
   new Map(list.map((each, at) => [each.id, at]));
 
-export const partIndex = index(parts);
 export const taskIndex = index(tasks);

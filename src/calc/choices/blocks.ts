@@ -2,7 +2,7 @@ import { decisions } from '../guide.ts';
 import type { Block } from '../report.ts';
 import type { Status } from './choose.ts';
 import { isViolated, touching } from './exclusions.ts';
-import { maskOf, optionsOf, type State } from './state.ts';
+import { maskOf, type State } from './state.ts';
 
 /**
  * Options of a question that the owner's other answers or the lathe rule out. Assumed answers never block: they would
@@ -30,9 +30,3 @@ export function blocksOf(state: State, status: readonly Status[], at: number): B
 }
 
 const isFixed = (status: Status | undefined): boolean => status === 'answered' || status === 'not-asked';
-
-/** Options of a decision that are not blocked; what an open question could still become. */
-export function allowedOptions(state: State, status: readonly Status[], at: number): string[] {
-  const blocked = new Set(blocksOf(state, status, at).map((block) => block.option));
-  return optionsOf(at, (1 << decisions[at]!.options.length) - 1).filter((option) => !blocked.has(option));
-}

@@ -100,6 +100,7 @@ export const makeFirstTasks: readonly Task[] = [
     hours: [0.3, 0.6, 1.2],
     when: all(onlyThisLathe, crossDriven),
     after: [
+      'turn-cross-nut',
       'bore-bearing-seats',
       'bore-pulleys',
       'cross-brackets',

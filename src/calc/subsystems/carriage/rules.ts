@@ -108,6 +108,13 @@ const apron: readonly Rule[] = [
   },
   {
     ...base,
+    id: 'motor-must-not-turn-the-gearbox',
+    when: is('carriage-drive', 'original-lead-screw'),
+    then: [{ kind: 'requires', decision: 'old-feeds', options: ['disable-old-feeds', 'remove-old-feeds'] }],
+    say: 'A motor on the lead screw would drive the old change gears and gearbox backwards: disengage or remove them.',
+  },
+  {
+    ...base,
     id: 'power-cross-feed-goes-with-the-apron',
     when: all(is('power-cross-feed', 'has-power-cross-feed'), is('carriage-drive', 'ball-screw-front')),
     then: [{ kind: 'warns', level: 'look' }],

@@ -1,9 +1,7 @@
 import { all, is } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
 import { compoundParts } from './parts-compound.ts';
-import { ballOnCross, noKit } from './screw.ts';
-
-const belt = is('cross-motor-place', 'front-belt', 'rear-belt');
+import { ballOnCross, beltOnCross, noKit } from './screw.ts';
 
 const screws: readonly Part[] = [
   {
@@ -150,7 +148,9 @@ const ends: readonly Part[] = [
     scaled: true,
     spares: 'A spare belt.',
     inspect: 'Bores within 0.01 mm of the shafts.',
-    needs: [{ when: all(belt, noKit), qty: 1, why: 'drives the cross screw from the motor beside it' }],
+    needs: [
+      { when: all(beltOnCross, noKit), qty: 1, why: 'drives the cross screw from the motor beside it' },
+    ],
   },
   {
     id: 'clamp-hub-cross',
@@ -159,7 +159,7 @@ const ends: readonly Part[] = [
     note: 'Grips all round. A grub (set) screw on a bare round shaft works loose.',
     unit: 'each',
     combine: 'most',
-    needs: [{ when: belt, qty: 1, why: 'holds the pulley on the motor shaft' }],
+    needs: [{ when: beltOnCross, qty: 1, why: 'holds the pulley on the motor shaft' }],
   },
   {
     id: 'belt-guard-cross',
@@ -168,7 +168,7 @@ const ends: readonly Part[] = [
     note: 'Sheet and fixings; no finger may reach the belt.',
     unit: 'each',
     combine: 'most',
-    needs: [{ when: belt, qty: 1, why: 'covers the belt that rides with the carriage' }],
+    needs: [{ when: beltOnCross, qty: 1, why: 'covers the belt that rides with the carriage' }],
   },
   {
     id: 'coupling-cross',

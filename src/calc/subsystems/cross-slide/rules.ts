@@ -1,6 +1,13 @@
 import { all, below, is, known, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
-import { ballOnCross, nutHeight, relievesSaddle } from './screw.ts';
+import {
+  ballOnCross,
+  fullyReversible,
+  hopelessForSixteen,
+  relievesSaddle,
+  tooLowForEight,
+  tooLowForTwelve,
+} from './screw.ts';
 
 const base = { subsystem: 'cross-slide' } as const;
 
@@ -41,37 +48,47 @@ const fit: readonly Rule[] = [
   {
     ...base,
     id: 'reversible-rules-out-deep-slot',
-    when: is('hand-use', 'fully-reversible'),
+    when: fullyReversible,
     then: [{ kind: 'rulesOut', decision: 'cross-screw', options: ['ball-screw-16'] }],
     say: 'You want nothing cut that cannot be put back; a 16 mm screw asks for a slot in the saddle.',
   },
   {
     ...base,
     id: 'reversible-needs-tunnel-for-12',
-    when: all(
-      is('hand-use', 'fully-reversible'),
-      known('tunnel-height'),
-      below('tunnel-height', nutHeight.twelve),
-    ),
+    when: all(fullyReversible, tooLowForTwelve),
     then: [{ kind: 'rulesOut', decision: 'cross-screw', options: ['ball-screw-12'] }],
     say: 'In the tunnel you measured a 12 mm nut would need the saddle milled, and you want nothing cut.',
   },
   {
     ...base,
     id: 'sixteen-does-not-fit',
-    when: all(known('tunnel-height'), below('tunnel-height', nutHeight.sixteen - 0.01)),
+    when: hopelessForSixteen,
     then: [{ kind: 'rulesOut', decision: 'cross-screw', options: ['ball-screw-16'] }],
     say: 'In the tunnel you measured a 16 mm nut does not fit even after the deepest relief that is safe.',
   },
   {
     ...base,
     id: 'saddle-must-be-relieved',
-    when: all(relievesSaddle, not(is('hand-use', 'fully-reversible'))),
+    when: all(relievesSaddle, not(fullyReversible)),
     then: [
       { kind: 'addsTask', task: 'relieve-saddle' },
       { kind: 'warns', level: 'look' },
     ],
     say: 'The nut needs more height than the tunnel has (or nobody has measured it): the plan holds a cut in the saddle that cannot be undone.',
+  },
+  {
+    ...base,
+    id: 'reversible-with-unmeasured-tunnel',
+    when: all(fullyReversible, is('cross-screw', 'ball-screw-12'), not(known('tunnel-height'))),
+    then: [{ kind: 'warns', level: 'look' }],
+    say: 'Nobody has measured the tunnel. If it is under 32 mm a 12 mm nut does not fit without a cut, and you want nothing cut: measure before you order.',
+  },
+  {
+    ...base,
+    id: 'small-nut-does-not-fit',
+    when: all(is('cross-screw', 'ball-screw-8', 'sliding-cross-screw'), tooLowForEight),
+    then: [{ kind: 'warns', level: 'look' }],
+    say: 'In the tunnel you measured even the small nut is tight: measure the nut of the seller before you order.',
   },
   {
     ...base,

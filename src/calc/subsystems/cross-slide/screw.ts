@@ -1,5 +1,8 @@
 import { all, any, asked, below, is, known, not } from '../../core/condition.ts';
 import { fullyReversible } from '../carriage/screw.ts';
+
+export { fullyReversible };
+
 import { trainingMachine } from '../purpose/paths.ts';
 
 /** The cross slide gets a motor, old screw or new. */
@@ -16,7 +19,7 @@ export const newCrossScrew = is(
   'ball-screw-8',
   'sliding-cross-screw',
 );
-export const crossScrewKept = is('cross-screw', 'original-cross-screw');
+
 export const beltOnCross = is('cross-motor-place', 'front-belt', 'rear-belt');
 
 /**

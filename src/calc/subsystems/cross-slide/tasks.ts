@@ -1,6 +1,6 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { crossWork, relievesSaddle } from './screw.ts';
+import { crossDriven, crossWork, relievesSaddle } from './screw.ts';
 
 const onlyLathe = not(is('which-lathe', 'spare-lathe'));
 const base = { subsystem: 'cross-slide' } as const;
@@ -165,7 +165,7 @@ const fitting: readonly Task[] = [
     stage: 'cross-stage',
     name: 'Fit the cross-slide motor, belt, tool post base; set the gibs',
     hours: [1.5, 3, 6],
-    when: crossWork,
+    when: crossDriven,
     after: [
       'fit-cross-screw',
       'fit-slotted-slide',
