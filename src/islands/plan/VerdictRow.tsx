@@ -6,8 +6,15 @@ import { counted, hoursRange } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { summaryOf } from './words.ts';
 
-const NOTHING_SAID =
-  'Nothing that you answered speaks against this conversion. Whether it is worth its price is for you to say.';
+/** What to say where no verdict of the trade speaks up: an outline claims nothing, and stops come before the price. */
+function withoutVerdict(report: Report): string {
+  if (report.openQuestions.includes('purpose')) {
+    return 'You have not said yet what the lathe should make, so this sheet is an outline and no judgement. Answer that question first.';
+  }
+  return tallyOf(report).stop.length > 0
+    ? 'Settle the stops below first. Beyond them nothing that you answered speaks against this conversion; whether it is worth its price is for you to say.'
+    : 'Nothing that you answered speaks against this conversion. Whether it is worth its price is for you to say.';
+}
 
 const GRAVITY: Readonly<Record<Verdict['weight'], 'ok' | 'look' | 'stop'>> = {
   go: 'ok',
@@ -50,7 +57,7 @@ export function VerdictRow({ report }: { report: Report }) {
         {report.verdicts.map((verdict) => (
           <Said key={verdict.id} verdict={verdict} />
         ))}
-        {report.verdicts.length === 0 ? <p class="verdict">{NOTHING_SAID}</p> : null}
+        {report.verdicts.length === 0 ? <p class="verdict">{withoutVerdict(report)}</p> : null}
         <p class="verdict">
           Half of the ways this could turn out cost <b class="figure">{cost}</b> and take{' '}
           <b class="figure">{hours}</b>; <b>{over}</b> pass {limit}.

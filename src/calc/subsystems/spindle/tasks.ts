@@ -17,7 +17,7 @@ const making: readonly Task[] = [
     tools: 'Lathe, boring bar, indicator',
     lathe: 'cutting',
     undo: 'can-be-undone',
-    test: 'One to one; belt straight; nothing touches at 1.2 times the top speed.',
+    test: 'One to one; belt straight; nothing touches at the top speed of the lathe, bare spindle, guard shut.',
     extra: [
       {
         id: 'extra-make-sensor-disc',
