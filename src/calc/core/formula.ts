@@ -1,39 +1,55 @@
 import type { Quantity, Unit } from './quantity.ts';
 
-/** A formula of the trade with its source and the range it was stated for. Inputs and result are SI. */
-export interface Formula<I extends string = string, U extends Unit = Unit> {
+/** What one input of a formula may hold: a figure, a list of figures, or a named case such as how a screw is held. */
+export type InputValue = number | string | readonly number[];
+
+/** The named inputs of a formula: figures unless the formula says otherwise. */
+export type Inputs<In> = { readonly [K in keyof In]: InputValue };
+
+/**
+ * A formula of the trade with its source and the range it was stated for. Inputs and result are SI.
+ * `compute` never throws on figures: what has no answer comes back as NaN, and the caller says "needs …".
+ */
+export interface Formula<In extends Inputs<In> = Record<string, number>, Out = number> {
+  /** kebab-case, permanent. */
   readonly id: string;
   readonly label: string;
+  /** The equation in one line of plain text, with the names of the inputs. */
   readonly equation: string;
-  readonly inputs: Readonly<Record<I, Unit>>;
-  readonly unit: U;
+  /** The same equation in TeX, made into MathML when the site is built. */
+  readonly tex: string;
+  /** Unit of each input; 'case' for a named case. A list has one unit for all. */
+  readonly inputs: { readonly [K in keyof In]: Unit | 'case' };
+  readonly unit: Unit;
   readonly source: { readonly ref: string; readonly at: string };
   /** Lowest and highest input the source speaks of. Outside it the value is worked out all the same, and said so. */
-  readonly valid: Readonly<Partial<Record<I, readonly [low: number, high: number]>>>;
-  readonly compute: (inputs: Readonly<Record<I, number>>) => number;
+  readonly valid: { readonly [K in keyof In]?: readonly [low: number, high: number] };
+  /** Why no published figure stands beside it; only where none does. The screen says so. */
+  readonly unverified?: string;
+  readonly compute: (inputs: Readonly<In>) => Out;
 }
 
 /** Names of the inputs that lie outside what the source speaks of. */
-export function outsideRange<I extends string>(
-  formula: Formula<I>,
-  inputs: Readonly<Record<I, number>>,
-): I[] {
-  return (Object.keys(formula.valid) as I[]).filter((name) => {
-    const range = formula.valid[name];
-    return range !== undefined && (inputs[name] < range[0] || inputs[name] > range[1]);
+export function outsideRange<In extends Inputs<In>>(
+  formula: Pick<Formula<In, unknown>, 'valid'>,
+  inputs: Readonly<In>,
+): (keyof In & string)[] {
+  const names = Object.keys(formula.valid) as (keyof In & string)[];
+  return names.filter((name) => {
+    const [low, high] = formula.valid[name]!;
+    return [inputs[name]].flat().some((value) => typeof value === 'number' && (value < low || value > high));
   });
 }
 
-/** The formula's value with its inputs kept as its origin. */
-export function derive<I extends string, U extends Unit>(
-  formula: Formula<I, U>,
+/** The formula's value with its inputs kept as its origin. For formulas of single figures. */
+export function derive<I extends string>(
+  formula: Formula<Record<I, number>>,
   inputs: Readonly<Record<I, Quantity>>,
-): Quantity<U> {
-  const numbers = Object.fromEntries(
-    Object.entries<Quantity>(inputs).map(([name, quantity]) => [name, quantity.value]),
-  ) as Record<I, number>;
+): Quantity {
+  const names = Object.keys(inputs) as I[];
+  const figures = Object.fromEntries(names.map((name) => [name, inputs[name].value])) as Record<I, number>;
   return {
-    value: formula.compute(numbers),
+    value: formula.compute(figures),
     unit: formula.unit,
     origin: { kind: 'derived', formula: formula.id, inputs },
   };

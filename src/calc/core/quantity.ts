@@ -9,8 +9,13 @@ export type Origin =
       readonly inputs: Readonly<Record<string, Quantity>>;
     };
 
-/** SI units the model works in; `1` is a plain number. */
-export type Unit = 'm' | 'kg' | 'W' | 'N' | 'N·m' | 'A' | 'V' | 'Hz' | 'rev/s' | 'm/s' | 'K' | 'h/week' | '1';
+/** Units the model works in: SI, money, and the few the trade states a law in. `1` is a plain number. */
+export type Unit =
+  | ('m' | 'm²' | 'm/s' | 'm/s²' | 'm³/s' | '1/m' | 'm/rev' | 'rad')
+  | ('kg' | 'kg·m²' | 'N' | 'N·m' | 'N/m' | 'Pa' | 'J' | 'W')
+  | ('s' | 'h' | 'year' | 'week' | 'h/week' | 'Hz' | 'rev' | 'rev/s' | 'rad/s²' | 'mm·rpm')
+  | ('A' | 'V' | 'H' | 'F' | 'ohm' | 'K' | '°C')
+  | ('$' | '$/h' | '1');
 
 /** A number with its unit in the type and its origin in the value. */
 export interface Quantity<U extends Unit = Unit> {

@@ -1,0 +1,10 @@
+import type { Formula } from '../core/formula.ts';
+import { encoderEdgeRate } from './spindle.ts';
+import { inputCurrent } from './supply.ts';
+
+/** A formula whatever its inputs: what lists, method page and explanations read. */
+// biome-ignore lint/suspicious/noExplicitAny: formulas of every shape stand side by side here.
+export type AnyFormula = Formula<any, any>;
+
+/** Every formula of the product, by topic. */
+export const formulas: readonly AnyFormula[] = [encoderEdgeRate, inputCurrent];

@@ -1,0 +1,5 @@
+import type { PublishedRow } from './row.ts';
+import { spindleRows } from './spindle.ts';
+
+/** Every published row, by topic. */
+export const rows: readonly PublishedRow[] = [...spindleRows];
