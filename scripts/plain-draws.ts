@@ -1,36 +1,46 @@
 // The same bands drawn the obvious way: independent random numbers, one build at a time. What the stored builds are held against.
 import beta from '@stdlib/stats-base-dists-beta';
 import type { Band } from '../src/calc/core/band.ts';
-import type { Machine } from '../src/calc/core/machine.ts';
 import type { Path } from '../src/calc/core/path.ts';
 import type { Resolved } from '../src/calc/cost/builds.ts';
-import { fillTotals, newTotals } from '../src/calc/cost/builds.ts';
+import { fillTotals, newTotals, resolve } from '../src/calc/cost/builds.ts';
 import { quantile, sortColumn } from '../src/calc/cost/columns.ts';
 import { type Edition, SHARED } from '../src/calc/cost/edition.ts';
-import { normalCdf } from '../src/calc/cost/exact-math.ts';
+import { normalCdf, normalQuantile } from '../src/calc/cost/exact-math.ts';
+import { BUILDS } from '../src/calc/cost/strata.ts';
+import { planState } from '../src/calc/cost/ways.ts';
+import { machineOf } from '../src/calc/facts.ts';
 import { parts, risks, tasks } from '../src/calc/trade.ts';
+import { pathsToTry } from './paths-to-try.ts';
 
-const CELLS = 4000;
+/** Scores from −6 to 6 in steps of a hundredth: finer than any band is known. */
+const REACH = 6;
+const STEPS = 100;
+const NODES = 2 * REACH * STEPS;
 const tables = new Map<string, Float64Array>();
 
-/** Quantiles of a PERT band on a fine even grid of probabilities, from a general library. */
+/** Quantiles of a PERT band by normal score, from a general library. */
 function tableOf([low, likely, high]: Band): Float64Array {
   const key = `${low} ${likely} ${high}`;
   const known = tables.get(key);
   if (known) return known;
   const mode = high > low ? (likely - low) / (high - low) : 0;
-  const table = Float64Array.from({ length: CELLS + 1 }, (_, at) =>
-    high > low ? low + (high - low) * beta.quantile(at / CELLS, 1 + 4 * mode, 1 + 4 * (1 - mode)) : low,
+  const table = Float64Array.from({ length: NODES + 1 }, (_, at) =>
+    high > low
+      ? low + (high - low) * beta.quantile(normalCdf(at / STEPS - REACH), 1 + 4 * mode, 1 + 4 * (1 - mode))
+      : low,
   );
   tables.set(key, table);
   return table;
 }
 
-/** A value of the band for a probability. */
-export function drawFrom(band: Band): (p: number) => number {
+type ByScore = (score: number) => number;
+
+/** A value of the band for a normal score. */
+export function drawFrom(band: Band): ByScore {
   const table = tableOf(band);
-  return (p) => {
-    const place = Math.min(CELLS - 1e-6, Math.max(0, p * CELLS));
+  return (score) => {
+    const place = Math.min(NODES - 1e-6, Math.max(0, (score + REACH) * STEPS));
     const cell = Math.floor(place);
     return table[cell]! + (place - cell) * (table[cell + 1]! - table[cell]!);
   };
@@ -64,19 +74,11 @@ export function normals(seed: number): () => number {
   };
 }
 
-const gridReach = 6;
-const cdfGrid = Float64Array.from({ length: 6001 }, (_, at) => normalCdf(((2 * at) / 6000 - 1) * gridReach));
-const cdf = (z: number): number => {
-  const place = Math.min(5999.999, Math.max(0, ((z + gridReach) / (2 * gridReach)) * 6000));
-  const cell = Math.floor(place);
-  return cdfGrid[cell]! + (place - cell) * (cdfGrid[cell + 1]! - cdfGrid[cell]!);
-};
-
 const shared = Math.sqrt(SHARED);
 const own = Math.sqrt(1 - SHARED);
 
 interface Item {
-  readonly draw: (p: number) => number;
+  readonly draw: ByScore;
   readonly times: number;
 }
 
@@ -85,11 +87,11 @@ interface Plain {
   readonly local: Item[];
   readonly credits: Item[];
   readonly work: Item[];
-  readonly landed: (p: number) => number;
+  readonly landed: ByScore;
   readonly risks: {
-    money: (p: number) => number;
-    hours: (p: number) => number;
-    chance: number;
+    money: ByScore;
+    hours: ByScore;
+    above: number;
     kind: string;
   }[];
 }
@@ -137,7 +139,7 @@ function plainOf(way: Resolved, edition: Edition): Plain {
     risks: way.risks.map(({ at, builds }) => ({
       money: drawFrom(risks[at]!.money),
       hours: drawFrom(risks[at]!.hours),
-      chance: builds / 2000,
+      above: normalQuantile(1 - builds / BUILDS),
       kind: risks[at]!.kind,
     })),
   };
@@ -159,17 +161,17 @@ export function drawPlainly(
     const pace = next();
     const trouble: Record<string, number> = { mechanics: next(), electrics: next() };
     let goods = 0;
-    for (const { draw, times } of plain.goods) goods += times * draw(cdf(shared * market + own * next()));
-    let total = goods * (1 + plain.landed(cdf(next())));
-    for (const { draw, times } of plain.local) total += times * draw(cdf(shared * market + own * next()));
-    for (const { draw, times } of plain.credits) total += times * draw(cdf(shared * market + own * next()));
+    for (const { draw, times } of plain.goods) goods += times * draw(shared * market + own * next());
+    let total = goods * (1 + plain.landed(next()));
+    for (const { draw, times } of plain.local) total += times * draw(shared * market + own * next());
+    for (const { draw, times } of plain.credits) total += times * draw(shared * market + own * next());
     let time = 0;
-    for (const { draw, times } of plain.work) time += times * draw(cdf(shared * pace + own * next()));
+    for (const { draw, times } of plain.work) time += times * draw(shared * pace + own * next());
     for (const risk of plain.risks) {
       const common = trouble[risk.kind];
       const liability = common === undefined ? next() : shared * common + own * next();
-      if (1 - cdf(liability) >= risk.chance) continue;
-      const severity = cdf(next());
+      if (liability <= risk.above) continue;
+      const severity = next();
       total += risk.money(severity);
       time += risk.hours(severity);
     }
@@ -187,33 +189,51 @@ export function perDrawLoop(way: Resolved, edition: Edition, count: number): voi
   }
 }
 
-/** Largest distance of P10, P50 and P90 of money and hours from plain draws, as a share. */
-export function distance(way: Resolved, edition: Edition, count: number, seed = 1): number {
+/** A quantile of the builds beside the same quantile of plain draws, with the standard error of the latter. */
+export interface Distance {
+  readonly what: string;
+  readonly ours: number;
+  readonly plain: number;
+  readonly error: number;
+}
+
+/**
+ * Standard error of a sample quantile: √(p(1−p)/n) ÷ density there. Serfling, Approximation Theorems of Mathematical
+ * Statistics, 1980, section 2.3.3, corollary B. The density is read off the draws one hundredth to either side.
+ */
+function standardError(sorted: Float64Array, p: number): number {
+  const density = 0.02 / (quantile(sorted, p + 0.01) - quantile(sorted, p - 0.01));
+  return Math.sqrt((p * (1 - p)) / sorted.length) / density;
+}
+
+/** P10, P50 and P90 of money and hours, from the builds and from plain draws. */
+export function distances(way: Resolved, edition: Edition, count: number, seed = 1): Distance[] {
   const totals = newTotals();
   fillTotals(totals, way, edition);
   const plain = drawPlainly(way, edition, count, seed);
-  let worst = 0;
-  for (const [ours, theirs] of [
-    [totals.money, plain.money],
-    [totals.hours, plain.hours],
-  ] as const) {
-    const a = sortColumn(ours);
-    const b = theirs.slice().sort();
-    for (const p of [0.1, 0.5, 0.9])
-      worst = Math.max(worst, Math.abs(quantile(a, p) / 100 / quantile(b, p) - 1));
-  }
-  return worst;
+  return (['money', 'hours'] as const).flatMap((what) => {
+    const ours = sortColumn(totals[what]);
+    const theirs = plain[what].sort();
+    return [0.1, 0.5, 0.9].map((p) => ({
+      what: `P${100 * p} of ${what}`,
+      ours: quantile(ours, p) / 100,
+      plain: quantile(theirs, p),
+      error: standardError(theirs, p),
+    }));
+  });
 }
 
-/** Prints the distance for the first paths of the bench. */
-export function plainDraws(
-  ready: readonly { way: Resolved; path: Path; machine: Machine }[],
-  edition: Edition,
-  count: number,
-): void {
-  ready.slice(0, 25).forEach(({ way }, at) => {
-    console.log(
-      `path ${at}: worst of P10, P50, P90 against ${count} plain draws ${(100 * distance(way, edition, count, at + 1)).toFixed(2)} %`,
-    );
+/** One way of answering, as the builds and the plain draws take it. */
+export function wayOf(path: Path, edition: Edition): Resolved {
+  const machine = machineOf(path.size, path.facts);
+  return resolve(planState(path, machine).state, machine, path, edition);
+}
+
+/** Prints the worst distance for every path to try. */
+export function plainDraws(edition: Edition, count: number): void {
+  pathsToTry(edition.book.edition).forEach(({ name, path }, at) => {
+    const found = distances(wayOf(path, edition), edition, count, at + 1);
+    const worst = Math.max(...found.map(({ ours, plain }) => Math.abs(ours / plain - 1)));
+    console.log(`${name}: worst of P10, P50, P90 against ${count} plain draws ${(100 * worst).toFixed(2)} %`);
   });
 }

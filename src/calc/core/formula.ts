@@ -1,4 +1,4 @@
-import type { Quantity, Unit } from './quantity.ts';
+import type { OriginInput, Quantity, Unit } from './quantity.ts';
 
 /** What one input of a formula may hold: a figure, a list of figures, or a named case such as how a screw is held. */
 export type InputValue = number | string | readonly number[];
@@ -41,16 +41,37 @@ export function outsideRange<In extends Inputs<In>>(
   });
 }
 
-/** The formula's value with its inputs kept as its origin. For formulas of single figures. */
-export function derive<I extends string>(
-  formula: Formula<Record<I, number>>,
-  inputs: Readonly<Record<I, Quantity>>,
-): Quantity {
-  const names = Object.keys(inputs) as I[];
-  const figures = Object.fromEntries(names.map((name) => [name, inputs[name].value])) as Record<I, number>;
+/** The inputs of a formula as quantities: one for a figure, a list for a list, a word for a named case. */
+export type InputQuantities<In> = { readonly [K in keyof In]: OriginOf<In[K]> | undefined };
+
+type OriginOf<V> =
+  NonNullable<V> extends number
+    ? Quantity
+    : NonNullable<V> extends string
+      ? NonNullable<V>
+      : readonly Quantity[];
+
+const plainOf = (input: OriginInput): InputValue =>
+  typeof input === 'string' ? input : 'value' in input ? input.value : input.map(({ value }) => value);
+
+/**
+ * A formula's value with its inputs kept as its origin. Undefined where an input is missing or the answer is no figure:
+ * a screen then says what it needs. `pick` takes one figure out of a result that holds several.
+ */
+export function derive<In extends Inputs<In>, Out>(
+  formula: Formula<In, Out>,
+  inputs: InputQuantities<In>,
+  pick: (out: Out) => number = Number,
+): Quantity | undefined {
+  const given = Object.entries(inputs) as [string, OriginInput | undefined][];
+  const present = given.filter((entry): entry is [string, OriginInput] => entry[1] !== undefined);
+  if (present.length < given.length) return undefined;
+  const figures = Object.fromEntries(present.map(([name, input]) => [name, plainOf(input)]));
+  const value = pick(formula.compute(figures as Readonly<In>));
+  if (!Number.isFinite(value)) return undefined;
   return {
-    value: formula.compute(figures),
+    value,
     unit: formula.unit,
-    origin: { kind: 'derived', formula: formula.id, inputs },
+    origin: { kind: 'derived', formula: formula.id, inputs: Object.fromEntries(present) },
   };
 }

@@ -2,12 +2,17 @@
 export type Origin =
   | { readonly kind: 'answered' }
   | { readonly kind: 'assumed'; readonly why: string }
+  /** Follows from the answer to a question: a screw bought with a lead of 5 mm. */
+  | { readonly kind: 'chosen'; readonly decision: string; readonly option: string; readonly why: string }
   | { readonly kind: 'published'; readonly source: string }
   | {
       readonly kind: 'derived';
       readonly formula: string;
-      readonly inputs: Readonly<Record<string, Quantity>>;
+      readonly inputs: Readonly<Record<string, OriginInput>>;
     };
+
+/** What went into a worked-out value: a quantity, several, or a named case. */
+export type OriginInput = Quantity | readonly Quantity[] | string;
 
 /** Units the model works in: SI, money, and the few the trade states a law in. `1` is a plain number. */
 export type Unit =
@@ -42,10 +47,19 @@ export const published = <U extends Unit>(value: number, unit: U, source: string
   origin: { kind: 'published', source },
 });
 
+/** A value that an answer brings with it, from memory of the trade unless `why` names more. */
+export const chosen = <U extends Unit>(
+  value: number,
+  unit: U,
+  decision: string,
+  option: string,
+  why: string,
+): Quantity<U> => ({ value, unit, origin: { kind: 'chosen', decision, option, why } });
+
 /** A worked-out value with the name of its formula and the quantities it came from. */
 export const derivedFrom = <U extends Unit>(
   formula: string,
   value: number,
   unit: U,
-  inputs: Readonly<Record<string, Quantity>> = {},
+  inputs: Readonly<Record<string, OriginInput>> = {},
 ): Quantity<U> => ({ value, unit, origin: { kind: 'derived', formula, inputs } });
