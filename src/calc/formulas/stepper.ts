@@ -1,7 +1,7 @@
 import type { Formula } from '../core/formula.ts';
 import { sum } from './constants.ts';
 
-/** Torque, N·m, that moves the rotor over by one microstep when `microsteps` make a full step. The rest is held by friction. */
+/** Torque, N·m, that moves the rotor over by one microstep when `microsteps` make a full step. Less than the friction, and the slide waits for the next. */
 export const microstepTorque: Formula<{ holdingTorque: number; microsteps: number }> = {
   id: 'microstep-torque',
   label: 'Torque of one microstep',
