@@ -18,6 +18,7 @@ export type OriginInput = Quantity | readonly Quantity[] | string;
 export type Unit =
   | ('m' | 'm²' | 'm/s' | 'm/s²' | 'm³/s' | '1/m' | 'm/rev' | 'rad')
   | ('kg' | 'kg·m²' | 'N' | 'N·m' | 'N/m' | 'Pa' | 'J' | 'W')
+  | 'kg/m³'
   | ('s' | 'h' | 'year' | 'week' | 'h/week' | 'Hz' | 'rev' | 'rev/s' | 'rad/s²' | 'mm·rpm')
   | ('A' | 'V' | 'H' | 'F' | 'ohm' | 'K' | '°C')
   | ('$' | '$/h' | '1');
