@@ -1,5 +1,7 @@
+import { cuttingRows } from './cutting.ts';
+import { cuttingForceRows } from './cutting-force.ts';
 import type { PublishedRow } from './row.ts';
 import { spindleRows } from './spindle.ts';
 
 /** Every published row, by topic. */
-export const rows: readonly PublishedRow[] = [...spindleRows];
+export const rows: readonly PublishedRow[] = [...spindleRows, ...cuttingRows, ...cuttingForceRows];
