@@ -1,7 +1,13 @@
 import { cuttingRows } from './cutting.ts';
 import { cuttingForceRows } from './cutting-force.ts';
+import { drillingRows } from './drilling.ts';
 import type { PublishedRow } from './row.ts';
 import { spindleRows } from './spindle.ts';
 
 /** Every published row, by topic. */
-export const rows: readonly PublishedRow[] = [...spindleRows, ...cuttingRows, ...cuttingForceRows];
+export const rows: readonly PublishedRow[] = [
+  ...spindleRows,
+  ...cuttingRows,
+  ...cuttingForceRows,
+  ...drillingRows,
+];

@@ -1,5 +1,8 @@
 import type { Formula } from '../core/formula.ts';
 import { cuttingFormulas } from './cutting.ts';
+import { drillingFormulas } from './drilling.ts';
+import { carbideDrillingFormulas } from './drilling-carbide.ts';
+import { handbookDrillingFormulas } from './drilling-handbook.ts';
 import { encoderEdgeRate } from './spindle.ts';
 import { inputCurrent } from './supply.ts';
 import { toolForceFormulas } from './tool-forces.ts';
@@ -14,4 +17,7 @@ export const formulas: readonly AnyFormula[] = [
   inputCurrent,
   ...cuttingFormulas,
   ...toolForceFormulas,
+  ...drillingFormulas,
+  ...handbookDrillingFormulas,
+  ...carbideDrillingFormulas,
 ];
