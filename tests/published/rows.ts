@@ -3,6 +3,7 @@ import { cuttingForceRows } from './cutting-force.ts';
 import { drillingRows } from './drilling.ts';
 import type { PublishedRow } from './row.ts';
 import { spindleRows } from './spindle.ts';
+import { spindleTorqueRows } from './spindle-torque.ts';
 
 /** Every published row, by topic. */
 export const rows: readonly PublishedRow[] = [
@@ -10,4 +11,5 @@ export const rows: readonly PublishedRow[] = [
   ...cuttingRows,
   ...cuttingForceRows,
   ...drillingRows,
+  ...spindleTorqueRows,
 ];

@@ -1,9 +1,12 @@
 import type { Formula } from '../core/formula.ts';
+import { chuckFormulas } from './chuck.ts';
 import { cuttingFormulas } from './cutting.ts';
 import { drillingFormulas } from './drilling.ts';
 import { carbideDrillingFormulas } from './drilling-carbide.ts';
 import { handbookDrillingFormulas } from './drilling-handbook.ts';
-import { encoderEdgeRate } from './spindle.ts';
+import { spindleFormulas } from './spindle.ts';
+import { spindleDriveFormulas } from './spindle-drive.ts';
+import { spindleStopFormulas } from './spindle-stop.ts';
 import { inputCurrent } from './supply.ts';
 import { toolForceFormulas } from './tool-forces.ts';
 
@@ -13,11 +16,14 @@ export type AnyFormula = Formula<any, any>;
 
 /** Every formula of the product, by topic. */
 export const formulas: readonly AnyFormula[] = [
-  encoderEdgeRate,
   inputCurrent,
   ...cuttingFormulas,
   ...toolForceFormulas,
   ...drillingFormulas,
   ...handbookDrillingFormulas,
   ...carbideDrillingFormulas,
+  ...spindleFormulas,
+  ...spindleDriveFormulas,
+  ...spindleStopFormulas,
+  ...chuckFormulas,
 ];
