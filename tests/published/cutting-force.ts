@@ -30,7 +30,8 @@ const chuckRows = chuckTable.flatMap(([id, name, column, by]) =>
       unit: 'kN/mm²',
       looser: {
         by,
-        because: 'the table goes in steps of 0.05; the constants are those printed for the steel',
+        because:
+          'the table goes in steps of 0.05; the constants for the metal are quoted from memory of another book',
       },
     }),
   ),

@@ -4,6 +4,7 @@ import { drillingRows } from './drilling.ts';
 import type { PublishedRow } from './row.ts';
 import { spindleRows } from './spindle.ts';
 import { spindleTorqueRows } from './spindle-torque.ts';
+import { threadRows } from './thread.ts';
 
 /** Every published row, by topic. */
 export const rows: readonly PublishedRow[] = [
@@ -12,4 +13,5 @@ export const rows: readonly PublishedRow[] = [
   ...cuttingForceRows,
   ...drillingRows,
   ...spindleTorqueRows,
+  ...threadRows,
 ];

@@ -4,10 +4,13 @@ import { cuttingFormulas } from './cutting.ts';
 import { drillingFormulas } from './drilling.ts';
 import { carbideDrillingFormulas } from './drilling-carbide.ts';
 import { handbookDrillingFormulas } from './drilling-handbook.ts';
+import { reachFormulas } from './reach.ts';
 import { spindleFormulas } from './spindle.ts';
 import { spindleDriveFormulas } from './spindle-drive.ts';
 import { spindleStopFormulas } from './spindle-stop.ts';
 import { inputCurrent } from './supply.ts';
+import { threadFormulas } from './thread.ts';
+import { threadErrorFormulas } from './thread-error.ts';
 import { toolForceFormulas } from './tool-forces.ts';
 
 /** A formula whatever its inputs: what lists, method page and explanations read. */
@@ -26,4 +29,7 @@ export const formulas: readonly AnyFormula[] = [
   ...spindleDriveFormulas,
   ...spindleStopFormulas,
   ...chuckFormulas,
+  ...threadFormulas,
+  ...threadErrorFormulas,
+  ...reachFormulas,
 ];
