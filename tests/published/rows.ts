@@ -1,4 +1,7 @@
 import { beltRows } from './belt.ts';
+import { cuttingRows } from './cutting.ts';
+import { cuttingForceRows } from './cutting-force.ts';
+import { drillingRows } from './drilling.ts';
 import { inertiaRows } from './inertia.ts';
 import { motionRows } from './motion.ts';
 import type { PublishedRow } from './row.ts';
@@ -8,7 +11,9 @@ import { screwLimitRows } from './screw-limits.ts';
 import { slideRows } from './slide.ts';
 import { slidingScrewRows } from './sliding-screw.ts';
 import { spindleRows } from './spindle.ts';
+import { spindleTorqueRows } from './spindle-torque.ts';
 import { stepperRows } from './stepper.ts';
+import { threadRows } from './thread.ts';
 
 /** Every published row, by topic. */
 export const rows: readonly PublishedRow[] = [
@@ -22,4 +27,9 @@ export const rows: readonly PublishedRow[] = [
   ...motionRows,
   ...inertiaRows,
   ...stepperRows,
+  ...cuttingRows,
+  ...cuttingForceRows,
+  ...drillingRows,
+  ...spindleTorqueRows,
+  ...threadRows,
 ];

@@ -1,18 +1,29 @@
 import type { Formula } from '../core/formula.ts';
 import { beltFormulas } from './belt.ts';
+import { chuckFormulas } from './chuck.ts';
+import { cuttingFormulas } from './cutting.ts';
+import { drillingFormulas } from './drilling.ts';
+import { carbideDrillingFormulas } from './drilling-carbide.ts';
+import { handbookDrillingFormulas } from './drilling-handbook.ts';
 import { inertiaFormulas } from './inertia.ts';
 import { lashFormulas } from './lash.ts';
 import { motionFormulas } from './motion.ts';
 import { motorFormulas } from './motor.ts';
+import { reachFormulas } from './reach.ts';
 import { screwDriveFormulas } from './screw-drive.ts';
 import { screwLifeFormulas } from './screw-life.ts';
 import { screwLimitFormulas } from './screw-limits.ts';
 import { screwShapeFormulas } from './screw-shape.ts';
 import { slideFormulas } from './slide.ts';
 import { slidingScrewFormulas } from './sliding-screw.ts';
-import { encoderEdgeRate } from './spindle.ts';
+import { spindleFormulas } from './spindle.ts';
+import { spindleDriveFormulas } from './spindle-drive.ts';
+import { spindleStopFormulas } from './spindle-stop.ts';
 import { stepperFormulas } from './stepper.ts';
 import { inputCurrent } from './supply.ts';
+import { threadFormulas } from './thread.ts';
+import { threadErrorFormulas } from './thread-error.ts';
+import { toolForceFormulas } from './tool-forces.ts';
 
 /** A formula whatever its inputs: what lists, method page and explanations read. */
 // biome-ignore lint/suspicious/noExplicitAny: formulas of every shape stand side by side here.
@@ -20,7 +31,6 @@ export type AnyFormula = Formula<any, any>;
 
 /** Every formula of the product, by topic. */
 export const formulas: readonly AnyFormula[] = [
-  encoderEdgeRate,
   inputCurrent,
   ...screwDriveFormulas,
   ...screwLimitFormulas,
@@ -34,4 +44,16 @@ export const formulas: readonly AnyFormula[] = [
   ...motorFormulas,
   ...stepperFormulas,
   ...lashFormulas,
+  ...cuttingFormulas,
+  ...toolForceFormulas,
+  ...drillingFormulas,
+  ...handbookDrillingFormulas,
+  ...carbideDrillingFormulas,
+  ...spindleFormulas,
+  ...spindleDriveFormulas,
+  ...spindleStopFormulas,
+  ...chuckFormulas,
+  ...threadFormulas,
+  ...threadErrorFormulas,
+  ...reachFormulas,
 ];
