@@ -1,5 +1,6 @@
 import type { PublishedRow } from './row.ts';
 import { spindleRows } from './spindle.ts';
+import { wireRows } from './wire.ts';
 
 /** Every published row, by topic. */
-export const rows: readonly PublishedRow[] = [...spindleRows];
+export const rows: readonly PublishedRow[] = [...spindleRows, ...wireRows];

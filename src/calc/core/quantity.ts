@@ -12,7 +12,7 @@ export type Origin =
 /** Units the model works in: SI, money, and the few the trade states a law in. `1` is a plain number. */
 export type Unit =
   | ('m' | 'm²' | 'm/s' | 'm/s²' | 'm³/s' | '1/m' | 'm/rev' | 'rad')
-  | ('kg' | 'kg·m²' | 'N' | 'N·m' | 'N/m' | 'Pa' | 'J' | 'W')
+  | ('kg' | 'kg/m³' | 'kg·m²' | 'N' | 'N·m' | 'N/m' | 'Pa' | 'J' | 'W')
   | ('s' | 'h' | 'year' | 'week' | 'h/week' | 'Hz' | 'rev' | 'rev/s' | 'rad/s²' | 'mm·rpm')
   | ('A' | 'V' | 'H' | 'F' | 'ohm' | 'K' | '°C')
   | ('$' | '$/h' | '1');

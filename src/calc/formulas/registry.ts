@@ -1,10 +1,17 @@
 import type { Formula } from '../core/formula.ts';
+import { ampacityFormulas } from './ampacity.ts';
 import { encoderEdgeRate } from './spindle.ts';
 import { inputCurrent } from './supply.ts';
+import { wireFormulas } from './wire.ts';
 
 /** A formula whatever its inputs: what lists, method page and explanations read. */
 // biome-ignore lint/suspicious/noExplicitAny: formulas of every shape stand side by side here.
 export type AnyFormula = Formula<any, any>;
 
 /** Every formula of the product, by topic. */
-export const formulas: readonly AnyFormula[] = [encoderEdgeRate, inputCurrent];
+export const formulas: readonly AnyFormula[] = [
+  encoderEdgeRate,
+  inputCurrent,
+  ...wireFormulas,
+  ...ampacityFormulas,
+];
