@@ -1,6 +1,7 @@
 import type { PublishedRow } from './row.ts';
 import { spindleRows } from './spindle.ts';
+import { heatRows, supplyRows } from './supply.ts';
 import { wireRows } from './wire.ts';
 
 /** Every published row, by topic. */
-export const rows: readonly PublishedRow[] = [...spindleRows, ...wireRows];
+export const rows: readonly PublishedRow[] = [...spindleRows, ...wireRows, ...supplyRows, ...heatRows];

@@ -1,7 +1,9 @@
 import type { Formula } from '../core/formula.ts';
 import { ampacityFormulas } from './ampacity.ts';
+import { heatFormulas } from './heat.ts';
+import { leakageFormulas } from './leakage.ts';
 import { encoderEdgeRate } from './spindle.ts';
-import { inputCurrent } from './supply.ts';
+import { supplyFormulas } from './supply.ts';
 import { wireFormulas } from './wire.ts';
 
 /** A formula whatever its inputs: what lists, method page and explanations read. */
@@ -11,7 +13,9 @@ export type AnyFormula = Formula<any, any>;
 /** Every formula of the product, by topic. */
 export const formulas: readonly AnyFormula[] = [
   encoderEdgeRate,
-  inputCurrent,
+  ...supplyFormulas,
+  ...leakageFormulas,
   ...wireFormulas,
   ...ampacityFormulas,
+  ...heatFormulas,
 ];
