@@ -1,7 +1,14 @@
 import type { PublishedRow } from './row.ts';
 import { spindleRows } from './spindle.ts';
+import { statisticsRows } from './statistics.ts';
 import { heatRows, supplyRows } from './supply.ts';
 import { wireRows } from './wire.ts';
 
 /** Every published row, by topic. */
-export const rows: readonly PublishedRow[] = [...spindleRows, ...wireRows, ...supplyRows, ...heatRows];
+export const rows: readonly PublishedRow[] = [
+  ...spindleRows,
+  ...wireRows,
+  ...supplyRows,
+  ...heatRows,
+  ...statisticsRows,
+];

@@ -1,8 +1,10 @@
 import type { Formula } from '../core/formula.ts';
 import { ampacityFormulas } from './ampacity.ts';
+import { bandFormulas } from './bands.ts';
 import { heatFormulas } from './heat.ts';
 import { leakageFormulas } from './leakage.ts';
 import { encoderEdgeRate } from './spindle.ts';
+import { statisticsFormulas } from './statistics.ts';
 import { supplyFormulas } from './supply.ts';
 import { wireFormulas } from './wire.ts';
 
@@ -18,4 +20,6 @@ export const formulas: readonly AnyFormula[] = [
   ...wireFormulas,
   ...ampacityFormulas,
   ...heatFormulas,
+  ...bandFormulas,
+  ...statisticsFormulas,
 ];
