@@ -1,3 +1,4 @@
+import { buyingRows, priceRows } from './prices.ts';
 import type { PublishedRow } from './row.ts';
 import { spindleRows } from './spindle.ts';
 import { statisticsRows } from './statistics.ts';
@@ -11,4 +12,6 @@ export const rows: readonly PublishedRow[] = [
   ...supplyRows,
   ...heatRows,
   ...statisticsRows,
+  ...priceRows,
+  ...buyingRows,
 ];

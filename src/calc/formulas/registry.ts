@@ -1,8 +1,10 @@
 import type { Formula } from '../core/formula.ts';
 import { ampacityFormulas } from './ampacity.ts';
 import { bandFormulas } from './bands.ts';
+import { buyingFormulas } from './buying.ts';
 import { heatFormulas } from './heat.ts';
 import { leakageFormulas } from './leakage.ts';
+import { priceFormulas } from './prices.ts';
 import { encoderEdgeRate } from './spindle.ts';
 import { statisticsFormulas } from './statistics.ts';
 import { supplyFormulas } from './supply.ts';
@@ -22,4 +24,6 @@ export const formulas: readonly AnyFormula[] = [
   ...heatFormulas,
   ...bandFormulas,
   ...statisticsFormulas,
+  ...priceFormulas,
+  ...buyingFormulas,
 ];
