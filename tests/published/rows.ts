@@ -4,6 +4,7 @@ import { cuttingForceRows } from './cutting-force.ts';
 import { drillingRows } from './drilling.ts';
 import { inertiaRows } from './inertia.ts';
 import { motionRows } from './motion.ts';
+import { buyingRows, priceRows } from './prices.ts';
 import type { PublishedRow } from './row.ts';
 import { screwDriveRows } from './screw-drive.ts';
 import { screwLifeRows } from './screw-life.ts';
@@ -12,8 +13,11 @@ import { slideRows } from './slide.ts';
 import { slidingScrewRows } from './sliding-screw.ts';
 import { spindleRows } from './spindle.ts';
 import { spindleTorqueRows } from './spindle-torque.ts';
+import { statisticsRows } from './statistics.ts';
 import { stepperRows } from './stepper.ts';
+import { heatRows, supplyRows } from './supply.ts';
 import { threadRows } from './thread.ts';
+import { wireRows } from './wire.ts';
 
 /** Every published row, by topic. */
 export const rows: readonly PublishedRow[] = [
@@ -32,4 +36,10 @@ export const rows: readonly PublishedRow[] = [
   ...drillingRows,
   ...spindleTorqueRows,
   ...threadRows,
+  ...wireRows,
+  ...supplyRows,
+  ...heatRows,
+  ...statisticsRows,
+  ...priceRows,
+  ...buyingRows,
 ];

@@ -1,7 +1,11 @@
+import type { Money } from './money.ts';
 import type { OriginInput, Quantity, Unit } from './quantity.ts';
 
-/** What one input of a formula may hold: a figure, a list of figures, or a named case such as how a screw is held. */
-export type InputValue = number | string | readonly number[];
+/**
+ * What one input of a formula may hold: a figure, a list of figures, a named case such as how a screw is held,
+ * an exact sum of money, or a list of named things such as the activities of a plan.
+ */
+export type InputValue = number | string | readonly number[] | Money | readonly object[];
 
 /** The named inputs of a formula: figures unless the formula says otherwise. */
 export type Inputs<In> = { readonly [K in keyof In]: InputValue };

@@ -1,14 +1,20 @@
 import type { Formula } from '../core/formula.ts';
+import { ampacityFormulas } from './ampacity.ts';
+import { bandFormulas } from './bands.ts';
 import { beltFormulas } from './belt.ts';
+import { buyingFormulas } from './buying.ts';
 import { chuckFormulas } from './chuck.ts';
 import { cuttingFormulas } from './cutting.ts';
 import { drillingFormulas } from './drilling.ts';
 import { carbideDrillingFormulas } from './drilling-carbide.ts';
 import { handbookDrillingFormulas } from './drilling-handbook.ts';
+import { heatFormulas } from './heat.ts';
 import { inertiaFormulas } from './inertia.ts';
 import { lashFormulas } from './lash.ts';
+import { leakageFormulas } from './leakage.ts';
 import { motionFormulas } from './motion.ts';
 import { motorFormulas } from './motor.ts';
+import { priceFormulas } from './prices.ts';
 import { reachFormulas } from './reach.ts';
 import { screwDriveFormulas } from './screw-drive.ts';
 import { screwLifeFormulas } from './screw-life.ts';
@@ -16,14 +22,16 @@ import { screwLimitFormulas } from './screw-limits.ts';
 import { screwShapeFormulas } from './screw-shape.ts';
 import { slideFormulas } from './slide.ts';
 import { slidingScrewFormulas } from './sliding-screw.ts';
-import { spindleFormulas } from './spindle.ts';
+import { encoderEdgeRate, spindleFormulas } from './spindle.ts';
 import { spindleDriveFormulas } from './spindle-drive.ts';
 import { spindleStopFormulas } from './spindle-stop.ts';
+import { statisticsFormulas } from './statistics.ts';
 import { stepperFormulas } from './stepper.ts';
-import { inputCurrent } from './supply.ts';
+import { inputCurrent, supplyFormulas } from './supply.ts';
 import { threadFormulas } from './thread.ts';
 import { threadErrorFormulas } from './thread-error.ts';
 import { toolForceFormulas } from './tool-forces.ts';
+import { wireFormulas } from './wire.ts';
 
 /** A formula whatever its inputs: what lists, method page and explanations read. */
 // biome-ignore lint/suspicious/noExplicitAny: formulas of every shape stand side by side here.
@@ -31,7 +39,6 @@ export type AnyFormula = Formula<any, any>;
 
 /** Every formula of the product, by topic. */
 export const formulas: readonly AnyFormula[] = [
-  inputCurrent,
   ...screwDriveFormulas,
   ...screwLimitFormulas,
   ...screwLifeFormulas,
@@ -56,4 +63,14 @@ export const formulas: readonly AnyFormula[] = [
   ...threadFormulas,
   ...threadErrorFormulas,
   ...reachFormulas,
+  encoderEdgeRate,
+  ...supplyFormulas,
+  ...leakageFormulas,
+  ...wireFormulas,
+  ...ampacityFormulas,
+  ...heatFormulas,
+  ...bandFormulas,
+  ...statisticsFormulas,
+  ...priceFormulas,
+  ...buyingFormulas,
 ];
