@@ -22,12 +22,12 @@ import { screwLimitFormulas } from './screw-limits.ts';
 import { screwShapeFormulas } from './screw-shape.ts';
 import { slideFormulas } from './slide.ts';
 import { slidingScrewFormulas } from './sliding-screw.ts';
-import { encoderEdgeRate, spindleFormulas } from './spindle.ts';
+import { spindleFormulas } from './spindle.ts';
 import { spindleDriveFormulas } from './spindle-drive.ts';
 import { spindleStopFormulas } from './spindle-stop.ts';
 import { statisticsFormulas } from './statistics.ts';
 import { stepperFormulas } from './stepper.ts';
-import { inputCurrent, supplyFormulas } from './supply.ts';
+import { supplyFormulas } from './supply.ts';
 import { threadFormulas } from './thread.ts';
 import { threadErrorFormulas } from './thread-error.ts';
 import { toolForceFormulas } from './tool-forces.ts';
@@ -63,7 +63,6 @@ export const formulas: readonly AnyFormula[] = [
   ...threadFormulas,
   ...threadErrorFormulas,
   ...reachFormulas,
-  encoderEdgeRate,
   ...supplyFormulas,
   ...leakageFormulas,
   ...wireFormulas,
