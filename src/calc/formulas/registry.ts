@@ -4,11 +4,13 @@ import { bandFormulas } from './bands.ts';
 import { buyingFormulas } from './buying.ts';
 import { heatFormulas } from './heat.ts';
 import { leakageFormulas } from './leakage.ts';
+import { planningFormulas } from './planning.ts';
 import { priceFormulas } from './prices.ts';
 import { encoderEdgeRate } from './spindle.ts';
 import { statisticsFormulas } from './statistics.ts';
 import { supplyFormulas } from './supply.ts';
 import { wireFormulas } from './wire.ts';
+import { worthFormulas } from './worth.ts';
 
 /** A formula whatever its inputs: what lists, method page and explanations read. */
 // biome-ignore lint/suspicious/noExplicitAny: formulas of every shape stand side by side here.
@@ -26,4 +28,6 @@ export const formulas: readonly AnyFormula[] = [
   ...statisticsFormulas,
   ...priceFormulas,
   ...buyingFormulas,
+  ...worthFormulas,
+  ...planningFormulas,
 ];
