@@ -4,6 +4,7 @@ import { cuttingForceRows } from './cutting-force.ts';
 import { drillingRows } from './drilling.ts';
 import { inertiaRows } from './inertia.ts';
 import { motionRows } from './motion.ts';
+import { planningRows } from './planning.ts';
 import { buyingRows, priceRows } from './prices.ts';
 import type { PublishedRow } from './row.ts';
 import { screwDriveRows } from './screw-drive.ts';
@@ -18,6 +19,7 @@ import { stepperRows } from './stepper.ts';
 import { heatRows, supplyRows } from './supply.ts';
 import { threadRows } from './thread.ts';
 import { wireRows } from './wire.ts';
+import { worthRows } from './worth.ts';
 
 /** Every published row, by topic. */
 export const rows: readonly PublishedRow[] = [
@@ -42,4 +44,6 @@ export const rows: readonly PublishedRow[] = [
   ...statisticsRows,
   ...priceRows,
   ...buyingRows,
+  ...worthRows,
+  ...planningRows,
 ];

@@ -10,7 +10,7 @@ const taylor = {
 
 /** low, likely, high, then mean and variance as printed. */
 const pert: readonly (readonly [number, number, number, string, string])[] = [
-  [5, 8, 17, '9', '4.00'],
+  [5, 8, 17, '9', '4'],
   [3, 5, 7, '5', '0.444'],
   [4, 6, 8, '6', '0.444'],
   [3, 4, 5, '4', '0.111'],
@@ -112,7 +112,7 @@ const riskRows = [
 const sampleRows = (
   [
     [0.25, '25.5'],
-    [0.5, '40.0'],
+    [0.5, '40'],
     [0.75, '42.5'],
   ] as const
 ).map(([p, printed]) =>

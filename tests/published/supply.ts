@@ -70,10 +70,10 @@ export const heatRows: readonly PublishedRow[] = [
   }),
   row(ventilatedRise, {
     ...air,
-    what: '1 kW into 3,160 cubic feet a minute',
-    inputs: { loss: 1000, airflow: 3160 * CFM },
-    as: (kelvin) => (kelvin * 9) / 5,
-    printed: '1.00',
-    unit: '°F',
+    what: '1 kW into 1,000 cubic feet a minute, the two multiplied',
+    inputs: { loss: 1000, airflow: 1000 * CFM },
+    as: (kelvin) => ((kelvin * 9) / 5) * 1000,
+    printed: '3.16e3',
+    unit: 'ft³/min °F',
   }),
 ];

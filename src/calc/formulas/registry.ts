@@ -14,6 +14,7 @@ import { lashFormulas } from './lash.ts';
 import { leakageFormulas } from './leakage.ts';
 import { motionFormulas } from './motion.ts';
 import { motorFormulas } from './motor.ts';
+import { planningFormulas } from './planning.ts';
 import { priceFormulas } from './prices.ts';
 import { reachFormulas } from './reach.ts';
 import { screwDriveFormulas } from './screw-drive.ts';
@@ -32,6 +33,7 @@ import { threadFormulas } from './thread.ts';
 import { threadErrorFormulas } from './thread-error.ts';
 import { toolForceFormulas } from './tool-forces.ts';
 import { wireFormulas } from './wire.ts';
+import { worthFormulas } from './worth.ts';
 
 /** A formula whatever its inputs: what lists, method page and explanations read. */
 // biome-ignore lint/suspicious/noExplicitAny: formulas of every shape stand side by side here.
@@ -72,4 +74,6 @@ export const formulas: readonly AnyFormula[] = [
   ...statisticsFormulas,
   ...priceFormulas,
   ...buyingFormulas,
+  ...worthFormulas,
+  ...planningFormulas,
 ];
