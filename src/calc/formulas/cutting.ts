@@ -52,7 +52,7 @@ export const specificCuttingForce: Formula<Chip> = {
 export const cuttingForce: Formula<Chip & { depth: number }> = {
   id: 'cutting-force',
   label: 'Cutting force',
-  equation: 'cutting force = kc × depth × feed',
+  equation: 'cutting force = specific cutting force × depth × feed',
   tex: 'F_c = k_c\\,a_p\\,f',
   inputs: { kc11: 'Pa', mc: '1', depth: 'm', feed: 'm/rev', enteringAngle: 'rad' },
   unit: 'N',

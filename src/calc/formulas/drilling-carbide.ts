@@ -30,7 +30,7 @@ const knows = (drill: DrillKind): boolean => drill === 'solid-carbide' || drill 
 export const drillThrustCarbide: Formula<Drill> = {
   id: 'drill-thrust-carbide',
   label: 'Thrust of a carbide drill',
-  equation: 'thrust = 0.63 × diameter ÷ 2 × feed × kc × sin(edge angle); carbide drills only',
+  equation: 'thrust = 0.63 × diameter ÷ 2 × feed × specific force × sin(edge angle); carbide drills only',
   tex: 'F_f = 0.63\\,\\frac{D}{2}\\,f\\,k_c\\,\\sin\\kappa',
   inputs,
   unit: 'N',
@@ -44,7 +44,7 @@ export const drillThrustCarbide: Formula<Drill> = {
 export const drillTorqueCarbide: Formula<Drill> = {
   id: 'drill-torque-carbide',
   label: 'Torque of a carbide drill',
-  equation: 'torque = feed × kc × diameter² ÷ 8 × sin(edge angle); carbide drills only',
+  equation: 'torque = feed × specific force × diameter² ÷ 8 × sin(edge angle); carbide drills only',
   tex: 'M_c = f\\,k_c\\,\\frac{D^2}{8}\\,\\sin\\kappa',
   inputs,
   unit: 'N·m',

@@ -26,7 +26,8 @@ const valid = { wear: [1, 1.5] } as const;
 export const drillThrustHandbook: Formula<Drill> = {
   id: 'drill-thrust-handbook',
   label: 'Thrust of a twist drill, handbook method',
-  equation: 'thrust = 0.05 × Kd × feed^0.8 × diameter^0.8 × B × W + 0.007 × Kd × diameter² × J × W, in mm',
+  equation:
+    'thrust = work factor × wear × (0.05 × B(web) × feed^0.8 × diameter^0.8 + 0.007 × J(web) × diameter²), in mm',
   tex: 'T = 0.05\\,K_d\\,f^{0.8} D^{0.8} B\\,W + 0.007\\,K_d\\,D^2 J\\,W',
   inputs,
   unit: 'N',
@@ -43,7 +44,7 @@ export const drillThrustHandbook: Formula<Drill> = {
 export const drillTorqueHandbook: Formula<Drill> = {
   id: 'drill-torque-handbook',
   label: 'Torque of a twist drill, handbook method',
-  equation: 'torque = Kd × feed^0.8 × diameter^1.8 × A × W ÷ 40,000, in mm',
+  equation: 'torque = work factor × wear × A(web) × feed^0.8 × diameter^1.8 ÷ 40,000, in mm',
   tex: 'M = \\frac{K_d\\,f^{0.8} D^{1.8} A\\,W}{40\\,000}',
   inputs,
   unit: 'N·m',
