@@ -14,6 +14,7 @@ import { moneyParts, yearlyBand } from './cost/parts-of-total.ts';
 import { riskRows } from './cost/risk-rows.ts';
 import { mean, spreadOf } from './cost/spread.ts';
 import { planState, type Way, waysOf } from './cost/ways.ts';
+import { designOf } from './design.ts';
 import { machineOf } from './facts.ts';
 import { findingsOf } from './findings.ts';
 import type { Report } from './report.ts';
@@ -44,7 +45,7 @@ export function evaluate(path: Path, book: PriceBook): Report {
     path,
     edition: { id: book.edition, date: book.date, basis: book.basis },
     machine,
-    ...said(plan, machine, path),
+    ...said(plan, path),
     bill: { once: lines.filter((line) => !line.yearly), perYear: lines.filter((line) => line.yearly) },
     stages: schedule.stages,
     order: schedule.order,
@@ -60,14 +61,14 @@ export function evaluate(path: Path, book: PriceBook): Report {
 }
 
 /** What is chosen, and what the trade says about it. */
-function said(plan: { state: State; status: Status[] }, machine: Machine, path: Path) {
+function said(plan: { state: State; status: Status[] }, path: Path) {
   const choices = choiceViews(plan.state, plan.status, path);
   return {
     choices,
     rooms: roomViews(choices),
     verdicts: verdictsOf(plan.state),
     findings: findingsOf(plan.state),
-    checks: checksOf(plan.state, machine),
+    checks: checksOf(designOf(plan.state)),
     openQuestions: choices
       .filter((choice) => choice.status === 'open' || choice.status === 'clash')
       .map((choice) => choice.decision),

@@ -1,90 +1,12 @@
-import { decisionPosition, maskOf, type State } from './choices/state.ts';
-import { facts } from './facts.ts';
-import { encoderEdgeRate } from './formulas/spindle.ts';
-import { inputCurrent } from './formulas/supply.ts';
+import type { State } from './choices/state.ts';
+import { designOf, figureById } from './design.ts';
+import { figures } from './trade.ts';
 
-const factAt = (id: string): number => facts.findIndex((fact) => fact.id === id);
-const at = { power: factAt('spindle-power'), top: factAt('spindle-speed-max') };
+/**
+ * A figure of the design for the rules, SI; NaN where it does not arise, so that no comparison holds. Throws on an
+ * unknown id, an author's mistake.
+ */
+export const measure = (state: State, id: string): number =>
+  designOf(state).figure(figureById(id).id)?.value ?? Number.NaN;
 
-const chosen = (state: State, decision: string, ...options: string[]): boolean =>
-  (state.masks[decisionPosition(decision)]! & maskOf(decision, options)) !== 0;
-
-const voltage = (state: State): number => (chosen(state, 'mains-supply', 'volts-120') ? 120 : 230);
-
-/** Efficiency times power factor of what turns the spindle; from memory of the trade, the plate decides. */
-function spindleShare(state: State): { efficiency: number; powerFactor: number } {
-  if (chosen(state, 'spindle-motor', 'keep-single-phase')) return { efficiency: 0.6, powerFactor: 0.67 };
-  if (chosen(state, 'spindle-motor', 'keep-speed-knob')) return { efficiency: 0.75, powerFactor: 0.65 };
-  return { efficiency: 0.75 * 0.95, powerFactor: 0.65 };
-}
-
-function spindleInputCurrent(state: State): number {
-  return inputCurrent.compute({
-    power: state.figures[at.power]!,
-    voltage: voltage(state),
-    ...spindleShare(state),
-  });
-}
-
-/** Watts that the axis supplies take out while cutting; from memory of the trade. */
-function axisLoad(state: State): number {
-  const each = chosen(state, 'motor-size', 'face-86-both') ? 180 : 105;
-  return chosen(state, 'driven-axes', 'carriage-only', 'cross-slide-only') ? each : 2 * each;
-}
-
-const isComputer = (state: State): boolean =>
-  chosen(
-    state,
-    'control',
-    'parallel-port-pc',
-    'two-parallel-ports-pc',
-    'motion-card-pc',
-    'desktop-with-controller',
-  );
-
-function machineCurrent(state: State): number {
-  const axes = inputCurrent.compute({
-    power: axisLoad(state),
-    efficiency: 0.85,
-    powerFactor: 0.6,
-    voltage: voltage(state),
-  });
-  const computer = isComputer(state) ? 74 : 20;
-  return spindleInputCurrent(state) + axes + computer / (0.65 * voltage(state));
-}
-
-/** Amps to earth through filters and drives; figures of single devices from memory of the trade. */
-function earthLeakage(state: State): number {
-  const spindle = chosen(state, 'spindle-motor', 'keep-single-phase') ? 0.0002 : 0.0035;
-  const axes = chosen(state, 'axis-motor', 'mains-servo') ? 0.004 : 0.0015;
-  return spindle + axes + (isComputer(state) ? 0.0005 : 0);
-}
-
-const linesOf: Readonly<Record<string, number>> = {
-  'one-mark-a-turn': 1,
-  'slotted-disc': 100,
-  'encoder-100-200': 100,
-  'encoder-1000-up': 1024,
-  'ring-encoder': 1024,
-};
-
-function encoderEdges(state: State): number {
-  const lines = Object.entries(linesOf).find(([option]) => chosen(state, 'spindle-sensor', option))?.[1] ?? 0;
-  return encoderEdgeRate.compute({ lines, speed: state.figures[at.top]! });
-}
-
-const measures: Readonly<Record<string, (state: State) => number>> = {
-  'spindle-input-current': spindleInputCurrent,
-  'machine-current': machineCurrent,
-  'earth-leakage': earthLeakage,
-  'encoder-edges': encoderEdges,
-};
-
-/** A worked-out figure of the machine as chosen, SI. Throws on an unknown id, an author's mistake. */
-export function measure(state: State, id: string): number {
-  const compute = measures[id];
-  if (!compute) throw new Error(`no measure has the id ${id}`);
-  return compute(state);
-}
-
-export const hasMeasure = (id: string): boolean => id in measures;
+export const hasMeasure = (id: string): boolean => figures.some((figure) => figure.id === id);

@@ -1,3 +1,5 @@
+import type { CheckRule } from './core/check.ts';
+import type { Figure } from './core/figure.ts';
 import type { Part } from './core/part.ts';
 import type { Risk } from './core/risk.ts';
 import type { Rule } from './core/rule.ts';
@@ -19,6 +21,10 @@ export const parts: readonly Part[] = all.flatMap((each) => each.parts);
 export const tasks: readonly Task[] = all.flatMap((each) => each.tasks);
 export const risks: readonly Risk[] = all.flatMap((each) => each.risks);
 export const rules: readonly Rule[] = all.flatMap((each) => each.rules);
+
+/** Figures of the design, and the checks made on them, in order of the rooms. */
+export const figures: readonly Figure[] = all.flatMap((each) => each.figures);
+export const checkRules: readonly CheckRule[] = all.flatMap((each) => each.checks);
 
 const index = <T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, number> =>
   new Map(list.map((each, at) => [each.id, at]));

@@ -54,6 +54,8 @@ export const LODGERS: Readonly<Record<string, string>> = {
   'components/lathe-shapes': 'shapes',
   'content.config': 'content',
   'calc/facts-lathe': 'calc/facts',
+  'calc/facts-own': 'calc/facts',
+  'calc/facts-work': 'calc/facts',
   'calc/facts-workshop': 'calc/facts',
 };
 

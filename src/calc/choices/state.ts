@@ -8,6 +8,7 @@ import { decisions } from '../guide.ts';
  * (zero: not asked), the figures of the machine in SI, and whether the owner gave them.
  */
 export interface State {
+  readonly machine: Machine;
   readonly masks: Int32Array;
   readonly figures: Float64Array;
   readonly known: Uint8Array;
@@ -48,12 +49,19 @@ export function optionsOf(position: number, mask: number): string[] {
   return decisions[position]!.options.filter((_, bit) => (mask >> bit) & 1).map((option) => option.id);
 }
 
+/** The first option chosen for a decision; undefined where it is not asked. */
+export function chosenOption(state: State, decision: string): string | undefined {
+  const at = decisionPosition(decision);
+  return optionsOf(at, state.masks[at]!)[0];
+}
+
 /** A fresh state: nothing chosen, figures from the machine. Measures answer `measure` once they are wanted. */
 export function newState(machine: Machine, measure: (state: State, id: string) => number): State {
   const state: State = {
+    machine,
     masks: new Int32Array(decisions.length),
-    figures: Float64Array.from(facts, (fact) => machine.facts[fact.id]!.value),
-    known: Uint8Array.from(facts, (fact) => (machine.facts[fact.id]!.origin.kind === 'answered' ? 1 : 0)),
+    figures: Float64Array.from(facts, (fact) => machine.facts[fact.id]?.value ?? Number.NaN),
+    known: Uint8Array.from(facts, (fact) => (machine.facts[fact.id]?.origin.kind === 'answered' ? 1 : 0)),
     measure: (id) => measure(state, id),
   };
   return state;

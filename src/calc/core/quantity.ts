@@ -55,11 +55,3 @@ export const chosen = <U extends Unit>(
   option: string,
   why: string,
 ): Quantity<U> => ({ value, unit, origin: { kind: 'chosen', decision, option, why } });
-
-/** A worked-out value with the name of its formula and the quantities it came from. */
-export const derivedFrom = <U extends Unit>(
-  formula: string,
-  value: number,
-  unit: U,
-  inputs: Readonly<Record<string, OriginInput>> = {},
-): Quantity<U> => ({ value, unit, origin: { kind: 'derived', formula, inputs } });

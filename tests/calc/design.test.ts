@@ -1,0 +1,51 @@
+// The design over the whole input space: every figure finite, every step of an explanation known.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { checksOf } from '../../src/calc/checks.ts';
+import type { Quantity } from '../../src/calc/core/quantity.ts';
+import { steps } from '../../src/calc/core/steps.ts';
+import { planState } from '../../src/calc/cost/ways.ts';
+import { designFigures, designOf } from '../../src/calc/design.ts';
+import { machineOf } from '../../src/calc/facts.ts';
+import { formulas } from '../../src/calc/formulas/registry.ts';
+import { figures } from '../../src/calc/trade.ts';
+import { anyPath } from '../arbitrary.ts';
+
+const knownSteps = new Set([...formulas.map(({ id }) => id), ...Object.keys(steps)]);
+
+/** Every quantity that a quantity was made from, itself included. */
+function allOf(quantity: Quantity): Quantity[] {
+  if (quantity.origin.kind !== 'derived') return [quantity];
+  const inputs = Object.values(quantity.origin.inputs).flat();
+  return [
+    quantity,
+    ...inputs.flatMap((input) => (typeof input === 'string' ? [] : allOf(input as Quantity))),
+  ];
+}
+
+function explainable(quantity: Quantity): void {
+  for (const { value, origin } of allOf(quantity)) {
+    expect(Number.isFinite(value)).toBe(true);
+    if (origin.kind === 'derived') expect(knownSteps).toContain(origin.formula);
+  }
+}
+
+test('ids of figures are unique and kebab-case', () => {
+  expect(new Set(figures.map(({ id }) => id)).size).toBe(figures.length);
+  for (const { id } of figures) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+});
+
+test('1,000 random paths: figures and checks are finite and can be explained', () => {
+  fc.assert(
+    fc.property(anyPath, (path) => {
+      const look = designOf(planState(path, machineOf(path.size, path.facts)).state);
+      for (const { value } of designFigures(look)) explainable(value);
+      for (const { value, limit, limitLow, margin, result } of checksOf(look)) {
+        for (const quantity of [value, limit, limitLow]) if (quantity) explainable(quantity);
+        if (margin === undefined) expect(result).toBe('not-yet');
+        else expect(Number.isFinite(margin)).toBe(true);
+      }
+    }),
+    { numRuns: 1000 },
+  );
+}, 120_000);
