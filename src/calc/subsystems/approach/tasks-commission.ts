@@ -21,6 +21,8 @@ export const commissionTasks: readonly Task[] = [
       'bond-and-measure-earths',
       'first-powered-carriage',
       'fit-cross-motor',
+      'swap-compound',
+      'fit-slotted-slide',
       'swap-spindle-motor',
     ],
     tools: 'Meter, rule, a second person',

@@ -8,6 +8,16 @@ export const hasSpareLathe = is('which-lathe', 'spare-lathe');
 
 export const synchroniser = is('control', 'thread-synchroniser');
 
+/**
+ * One motor on the lead screw that is there, led by a synchroniser box: no screw, no nut, no casting is touched, and the
+ * lathe still turns by hand while it is built.
+ */
+export const leadScrewSynchroniser = all(
+  synchroniser,
+  is('driven-axes', 'carriage-only'),
+  is('carriage-drive', 'original-lead-screw'),
+);
+
 /** Only one of the two slides gets a motor. */
 export const oneSlide = is('driven-axes', 'carriage-only', 'cross-slide-only');
 
