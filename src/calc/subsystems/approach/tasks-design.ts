@@ -2,11 +2,13 @@ import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import {
   clampedBrackets,
+  leadScrewSynchroniser,
   oneSlide,
   readyKit,
   synchroniser,
   tailstockDriven,
   trainingMachine,
+  widerSynchroniser,
 } from './paths.ts';
 
 /** From the frozen path to parts that have been measured. */
@@ -28,7 +30,10 @@ export const designTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Every check that says stop is passed, or accepted in writing with a reason. Later ideas go on a list called "later".',
-    scale: [{ when: synchroniser, by: 0.5, why: 'few things to choose' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'few things to choose' },
+      { when: leadScrewSynchroniser, by: 0.25, why: 'one motor, one box, one sensor' },
+    ],
   },
   {
     id: 'layout-sketch',
@@ -36,6 +41,7 @@ export const designTasks: readonly Task[] = [
     stage: 'design-and-order',
     name: 'Sketch where blocks, nuts and motors sit, to scale',
     hours: [3, 6, 12],
+    when: not(leadScrewSynchroniser),
     after: ['freeze-the-path'],
     tools: 'Drawing software or squared paper',
     lathe: 'usable',
@@ -94,7 +100,8 @@ export const designTasks: readonly Task[] = [
         why: 'the lead screw keeps its brackets',
       },
       { when: is('cross-screw', 'original-cross-screw'), by: 0.85, why: 'the cross screw keeps its bracket' },
-      { when: synchroniser, by: 0.6, why: 'one motor bracket and one sensor bracket' },
+      { when: widerSynchroniser, by: 0.6, why: 'one motor bracket and one sensor bracket' },
+      { when: leadScrewSynchroniser, by: 0.36, why: 'two plates that bolt to what is there' },
     ],
   },
   {
@@ -124,7 +131,10 @@ export const designTasks: readonly Task[] = [
         why: 'used parts have to be hunted for',
       },
     ],
-    scale: [{ when: synchroniser, by: 0.5, why: 'three or four parcels' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'three or four parcels' },
+      { when: leadScrewSynchroniser, by: 0.3, why: 'a box, a motor and a sensor' },
+    ],
   },
   {
     id: 'order-short-lead',
@@ -137,7 +147,10 @@ export const designTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Every line of the list reads "ordered" or "have".',
-    scale: [{ when: synchroniser, by: 0.6, why: 'a short list' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.6, why: 'a short list' },
+      { when: leadScrewSynchroniser, by: 0.36, why: 'a very short list' },
+    ],
   },
   {
     id: 'incoming-inspection',
@@ -158,6 +171,9 @@ export const designTasks: readonly Task[] = [
         why: 'used motors, drives and screws are tested one by one, and some go back',
       },
     ],
-    scale: [{ when: synchroniser, by: 0.5, why: 'few parts' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'few parts' },
+      { when: leadScrewSynchroniser, by: 0.3, why: 'no screw among them' },
+    ],
   },
 ];

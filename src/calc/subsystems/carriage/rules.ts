@@ -42,6 +42,13 @@ const drive: readonly Rule[] = [
   },
   {
     ...base,
+    id: 'kit-for-a-lead-screw-motor',
+    when: all(is('driven-axes', 'carriage-only'), is('carriage-drive', 'original-lead-screw')),
+    then: [{ kind: 'rulesOut', decision: 'buying', options: ['ready-kit'] }],
+    say: 'A ready kit is brackets and nut housings for ball screws; a motor on the old lead screw uses none of them.',
+  },
+  {
+    ...base,
     id: 'rack-needs-no-screw',
     when: is('carriage-drive', 'rack-pinion'),
     then: [

@@ -1,6 +1,7 @@
 import { all, below, is, known, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
 import { smallLathe } from '../carriage/screw.ts';
+import { leadScrewAlone } from '../purpose/paths.ts';
 import {
   ballOnCross,
   fullyReversible,
@@ -45,6 +46,13 @@ const fit: readonly Rule[] = [
       { kind: 'asksNot', decisions: ['cross-screw', 'cross-nut', 'cross-motor-place', 'cross-screw-hold'] },
     ],
     say: 'Only the carriage gets a motor, so the cross slide stays as it is.',
+  },
+  {
+    ...base,
+    id: 'lead-screw-motor-leaves-the-compound',
+    when: leadScrewAlone,
+    then: [{ kind: 'asksNot', decisions: ['compound'] }],
+    say: 'Only the old lead screw gets a motor, so the compound stays and feeds the tool by hand as before.',
   },
   {
     ...base,
