@@ -48,7 +48,7 @@ export const supplyRisks: readonly Risk[] = [
     kind: 'other',
     stage: 'bench-electrics',
     when: is('buying', 'mostly-used'),
-    levers: [],
+    levers: [{ when: leadScrewSynchroniser, by: 0.5, why: 'one motor and one sensor' }],
   },
   {
     id: 'long-lead-times',

@@ -1,6 +1,7 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import {
+  leadScrewAlone,
   leadScrewSynchroniser,
   oneSlide,
   synchroniser,
@@ -146,5 +147,6 @@ export const commissionTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'No printed part carries load; play and scale measured again and written down.',
     note: 'Plastic creeps under load, so it goes before the first cut in steel.',
+    scale: [{ when: leadScrewAlone, by: 0.35, why: 'one motor plate' }],
   },
 ];

@@ -2,6 +2,7 @@ import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import {
   clampedBrackets,
+  leadScrewAlone,
   leadScrewSynchroniser,
   oneSlide,
   readyKit,
@@ -74,9 +75,15 @@ export const designTasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-bracket-drawings-service',
-        when: all(is('brackets', 'ordered-to-drawing'), not(readyKit)),
+        when: all(is('brackets', 'ordered-to-drawing'), not(readyKit), not(leadScrewAlone)),
         hours: [2, 4, 8],
         why: 'a service cuts what is drawn, so every size has its tolerance, and one trial part is made',
+      },
+      {
+        id: 'extra-bracket-drawings-one-plate',
+        when: all(is('brackets', 'ordered-to-drawing'), leadScrewAlone),
+        hours: [0.5, 1, 2],
+        why: 'a service cuts what is drawn, so the one plate has its tolerances',
       },
       {
         id: 'extra-bracket-drawings-reversible',
@@ -126,9 +133,15 @@ export const designTasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-order-long-lead-used',
-        when: is('buying', 'mostly-used'),
+        when: all(is('buying', 'mostly-used'), not(leadScrewSynchroniser)),
         hours: [4, 10, 24],
         why: 'used parts have to be hunted for',
+      },
+      {
+        id: 'extra-order-long-lead-used-motor',
+        when: all(is('buying', 'mostly-used'), leadScrewSynchroniser),
+        hours: [1, 3, 8],
+        why: 'a used motor and sensor have to be hunted for',
       },
     ],
     scale: [
@@ -166,9 +179,15 @@ export const designTasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-incoming-inspection-used',
-        when: is('buying', 'mostly-used'),
+        when: all(is('buying', 'mostly-used'), not(leadScrewSynchroniser)),
         hours: [6, 14, 36],
         why: 'used motors, drives and screws are tested one by one, and some go back',
+      },
+      {
+        id: 'extra-incoming-inspection-used-motor',
+        when: all(is('buying', 'mostly-used'), leadScrewSynchroniser),
+        hours: [1, 3, 8],
+        why: 'motor, drive and sensor are tried before they are trusted',
       },
     ],
     scale: [

@@ -30,7 +30,8 @@ export const powerOffHold: Decision = {
     {
       id: 'holding-brake',
       label: 'A brake that closes without power',
-      means: 'A small brake on the motor or the screw, held open by 24 V and closed by a spring.',
+      means:
+        'A small brake on the motor or the end of each ball screw, held open by 24 V and closed by a spring.',
       gains: 'A slide that stands where it stood, also with hand cranks and a parting tool in the work.',
       wrong:
         'It has to open before the motor moves; wired wrongly it drags, and the motor runs hot and slips.',
