@@ -1,6 +1,6 @@
 import { all, any, atLeast, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
-import { leadScrewSynchroniser, trainingMachine } from './paths.ts';
+import { leadScrewAlone, leadScrewSynchroniser, trainingMachine } from './paths.ts';
 
 const donor = is('which-lathe', 'buy-a-donor');
 const bought = any(donor, trainingMachine);
@@ -119,7 +119,13 @@ export const machineParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     credit: true,
-    needs: [{ when: is('old-parts', 'sell-old-parts'), qty: 1, why: 'you sell what comes off' }],
+    needs: [
+      {
+        when: all(is('old-parts', 'sell-old-parts'), not(leadScrewAlone)),
+        qty: 1,
+        why: 'you sell what comes off',
+      },
+    ],
   },
   {
     id: 'used-parts-saving',

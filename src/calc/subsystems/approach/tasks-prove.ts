@@ -1,6 +1,7 @@
 import { all, is, isNot, not, only } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import {
+  leadScrewAlone,
   leadScrewSynchroniser,
   oneSlide,
   synchroniser,
@@ -177,7 +178,7 @@ export const proveTasks: readonly Task[] = [
       },
       {
         id: 'extra-pack-originals-selling',
-        when: is('old-parts', 'sell-old-parts'),
+        when: all(is('old-parts', 'sell-old-parts'), not(leadScrewAlone)),
         hours: [1, 3, 8],
         why: 'photographs, questions, parcels',
       },

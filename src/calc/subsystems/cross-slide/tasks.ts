@@ -1,4 +1,4 @@
-import { all, asked, is, not } from '../../core/condition.ts';
+import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import { ballOnCross, crossDriven, crossWork, relievesSaddle } from './screw.ts';
 
@@ -168,13 +168,10 @@ const fitting: readonly Task[] = [
   {
     ...base,
     id: 'swap-compound',
-    stage: 'cross-stage',
+    stage: 'carriage-stage',
     name: 'Take the compound off and fit what takes its place',
     hours: [0.5, 1.5, 3],
-    when: all(
-      is('compound', 'riser-block', 'slotted-riser-plate', 'slotted-slide-plate'),
-      not(asked('cross-screw')),
-    ),
+    when: all(is('compound', 'riser-block', 'slotted-riser-plate', 'slotted-slide-plate'), not(crossWork)),
     after: ['make-riser', 'first-powered-carriage', 'incoming-inspection'],
     tools: 'spanners, indicator, square',
     lathe: 'out',
@@ -185,8 +182,8 @@ const fitting: readonly Task[] = [
       {
         id: 'extra-swap-compound-new-slide',
         when: is('compound', 'slotted-slide-plate'),
-        hours: [1, 2, 4],
-        why: 'the old slide comes off its screw and the new one goes on the old nut',
+        hours: [10, 20, 38],
+        why: 'the old slide comes off its screw, and the new one is made flat and square and goes on the old nut',
       },
     ],
   },
@@ -196,8 +193,8 @@ const fitting: readonly Task[] = [
     stage: 'cross-stage',
     name: 'Fit the slotted slide and make it flat and square',
     hours: [9, 18, 34],
-    when: is('compound', 'slotted-slide-plate'),
-    after: ['fit-cross-screw', 'swap-compound', 'incoming-inspection'],
+    when: all(is('compound', 'slotted-slide-plate'), crossWork),
+    after: ['fit-cross-screw', 'incoming-inspection'],
     tools: 'indicator, scraper or mill',
     lathe: 'out',
     undo: 'partly',
