@@ -1,6 +1,6 @@
-import { all, any, atLeast, is } from '../../core/condition.ts';
+import { all, any, atLeast, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
-import { trainingMachine } from './paths.ts';
+import { leadScrewAlone, leadScrewSynchroniser, trainingMachine } from './paths.ts';
 
 const donor = is('which-lathe', 'buy-a-donor');
 const bought = any(donor, trainingMachine);
@@ -119,7 +119,13 @@ export const machineParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     credit: true,
-    needs: [{ when: is('old-parts', 'sell-old-parts'), qty: 1, why: 'you sell what comes off' }],
+    needs: [
+      {
+        when: all(is('old-parts', 'sell-old-parts'), not(leadScrewAlone)),
+        qty: 1,
+        why: 'you sell what comes off',
+      },
+    ],
   },
   {
     id: 'used-parts-saving',
@@ -129,6 +135,28 @@ export const machineParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     credit: true,
-    needs: [{ when: is('buying', 'mostly-used'), qty: 1, why: 'motors and screws are bought used' }],
+    needs: [
+      {
+        when: all(is('buying', 'mostly-used'), not(leadScrewSynchroniser)),
+        qty: 1,
+        why: 'motors and screws are bought used',
+      },
+    ],
+  },
+  {
+    id: 'used-motor-saving',
+    subsystem: 'approach',
+    name: 'Saved on a used motor and sensor',
+    note: 'About a third of what they cost new, if the hunt goes well. It may be nothing.',
+    unit: 'lot',
+    combine: 'most',
+    credit: true,
+    needs: [
+      {
+        when: all(is('buying', 'mostly-used'), leadScrewSynchroniser),
+        qty: 1,
+        why: 'motor and sensor are bought used',
+      },
+    ],
   },
 ];

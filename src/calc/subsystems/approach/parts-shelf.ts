@@ -1,8 +1,9 @@
-import { all, always, is, not } from '../../core/condition.ts';
+import { all, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
-import { oneSlide, synchroniser, trainingMachine } from './paths.ts';
+import { leadScrewSynchroniser, oneSlide, synchroniser, trainingMachine } from './paths.ts';
 
-const everyPath = (why: string) => [{ when: always, qty: 1, why }];
+/** A lot for eight brackets and a cabinet; a synchroniser on the lead screw wants a handful of each instead. */
+const wholeJob = (why: string) => [{ when: not(leadScrewSynchroniser), qty: 1, why }];
 
 /** What every build uses up, and what is forgotten in most budgets. */
 export const shelfParts: readonly Part[] = [
@@ -14,7 +15,7 @@ export const shelfParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     spares: 'A tenth more than you count.',
-    needs: everyPath('everything is bolted and dowelled'),
+    needs: wholeJob('everything is bolted and dowelled'),
   },
   {
     id: 'shims-and-compounds',
@@ -23,7 +24,7 @@ export const shelfParts: readonly Part[] = [
     note: 'Brass or steel shim from 0.02 to 0.5 mm; medium threadlocker.',
     unit: 'lot',
     combine: 'most',
-    needs: everyPath('brackets are lined up with shims and locked'),
+    needs: wholeJob('brackets are lined up with shims and locked'),
   },
   {
     id: 'drills-and-taps',
@@ -33,7 +34,7 @@ export const shelfParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     spares: 'Two more of each tapping drill and small tap.',
-    needs: everyPath('holes in castings, brackets and cabinet'),
+    needs: wholeJob('holes in castings, brackets and cabinet'),
   },
   {
     id: 'oils-and-grease',
@@ -42,7 +43,7 @@ export const shelfParts: readonly Part[] = [
     note: 'Way oil is not motor oil. The grease is the one that the maker of the screw names.',
     unit: 'lot',
     combine: 'most',
-    needs: everyPath('cleaning, cutting and the first filling'),
+    needs: wholeJob('cleaning, cutting and the first filling'),
   },
   {
     id: 'practice-stock',
@@ -51,7 +52,18 @@ export const shelfParts: readonly Part[] = [
     note: 'Aluminium, free-cutting steel, brass and a soft plastic, 20 to 30 mm.',
     unit: 'lot',
     combine: 'most',
-    needs: everyPath('test bars and first programs'),
+    needs: wholeJob('test bars and first programs'),
+  },
+  {
+    id: 'handful-of-small-things',
+    subsystem: 'approach',
+    name: 'A handful of screws, shims, drills, oil and test bar',
+    note: 'Two dozen cap screws, threadlocker, two or three drills and taps, oil, and a bar of free-cutting steel for trial threads.',
+    unit: 'lot',
+    combine: 'most',
+    needs: [
+      { when: leadScrewSynchroniser, qty: 1, why: 'two plates, a sensor and a small box are bolted on' },
+    ],
   },
   {
     id: 'backup-media',

@@ -1,8 +1,11 @@
-import { is } from '../../core/condition.ts';
+import { all, is, not } from '../../core/condition.ts';
 import type { Need, Part } from '../../core/part.ts';
+import { leadScrewSynchroniser } from './paths.ts';
 
 const half = is('shop-tools', 'have-some-shop-tools', 'have-no-shop-tools');
 const none = is('shop-tools', 'have-no-shop-tools');
+/** A synchroniser on the lead screw lines up no screw, sets no speed and opens no spindle. */
+const largerJob = not(leadScrewSynchroniser);
 
 interface Tool extends Pick<Part, 'id' | 'name' | 'note' | 'unit'> {
   readonly when: Need['when'];
@@ -34,7 +37,7 @@ export const shopToolParts: readonly Part[] = [
     name: 'Lever indicator',
     note: 'The small finger kind, for bores and for lining up a screw.',
     unit: 'each',
-    when: none,
+    when: all(none, largerJob),
     why: 'bores, faces and screws in both planes',
   }),
   tool({
@@ -66,7 +69,7 @@ export const shopToolParts: readonly Part[] = [
     name: 'Optical tachometer',
     note: 'Reads turns a minute from a strip of tape.',
     unit: 'each',
-    when: half,
+    when: all(half, largerJob),
     why: 'the spindle speed is set at three points',
   }),
   tool({
@@ -82,7 +85,7 @@ export const shopToolParts: readonly Part[] = [
     name: 'Pocket oscilloscope or logic probe',
     note: 'Shows what a meter is too slow for: false pulses and counts.',
     unit: 'each',
-    when: none,
+    when: all(none, largerJob),
     why: 'hunting electrical noise',
   }),
   tool({
@@ -90,7 +93,7 @@ export const shopToolParts: readonly Part[] = [
     name: 'Bearing puller, pin spanner, small torque wrench',
     note: 'For spindle nuts, pulleys and bearing preload.',
     unit: 'set',
-    when: none,
+    when: all(none, largerJob),
     why: 'taking apart without a hammer',
   }),
 ];

@@ -1,7 +1,16 @@
 import { all, any, is, isNot, not } from '../../core/condition.ts';
-import { trainingMachine } from '../purpose/paths.ts';
+import { leadScrewAlone, trainingMachine } from '../purpose/paths.ts';
 
-export { clampedBrackets, hasSpareLathe, oneSlide, synchroniser, trainingMachine } from '../purpose/paths.ts';
+export {
+  clampedBrackets,
+  hasSpareLathe,
+  leadScrewAlone,
+  leadScrewSynchroniser,
+  oneSlide,
+  synchroniser,
+  trainingMachine,
+  widerSynchroniser,
+} from '../purpose/paths.ts';
 
 export const readyKit = is('buying', 'ready-kit');
 
@@ -28,8 +37,23 @@ export const newCarriageScrew = all(
   isNot('carriage-drive', 'original-lead-screw', 'rack-pinion'),
 );
 
+/** The carriage is moved by the lead screw that is there: of brackets only one motor plate is wanted. */
+export const onlyMotorPlate = all(carriageDriven, is('carriage-drive', 'original-lead-screw'));
+
 /** Brackets are cut from plate by the owner. */
 export const cutsBrackets = all(
   is('brackets', 'made-on-this-lathe', 'made-with-a-mill', 'printed-first'),
   not(readyKit),
+);
+
+/**
+ * Nothing that is done bends the bed or moves the headstock: one motor on the old lead screw, the spindle and the
+ * stand as they are. What the lathe turned before it turns afterwards, so no bar is needed to prove it.
+ */
+export const nothingDisturbed = all(
+  leadScrewAlone,
+  not(newSpindleMotor),
+  not(is('stand', 'stiff-stand')),
+  not(is('which-lathe', 'buy-a-donor')),
+  not(is('condition', 'spindle-bearings-too')),
 );

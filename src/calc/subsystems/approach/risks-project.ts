@@ -1,6 +1,6 @@
 import { any, is, not } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
-import { hasSpareLathe, synchroniser, trainingMachine } from './paths.ts';
+import { hasSpareLathe, nothingDisturbed, synchroniser, trainingMachine } from './paths.ts';
 
 /** What happens to projects as a whole. */
 export const projectRisks: readonly Risk[] = [
@@ -82,6 +82,7 @@ export const projectRisks: readonly Risk[] = [
         by: 0.7,
         why: 'less is taken apart',
       },
+      { when: nothingDisturbed, by: 0.3, why: 'neither bed nor headstock is touched' },
     ],
   },
 ];

@@ -1,6 +1,6 @@
 import { all, any, is, not } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
-import { hasSpareLathe, readyKit, synchroniser, trainingMachine } from './paths.ts';
+import { hasSpareLathe, leadScrewSynchroniser, readyKit, synchroniser, trainingMachine } from './paths.ts';
 
 /** Parts that do not exist when they are wanted. */
 export const supplyRisks: readonly Risk[] = [
@@ -31,6 +31,7 @@ export const supplyRisks: readonly Risk[] = [
         by: 0.5,
         why: 'the lathe is hardly taken apart',
       },
+      { when: leadScrewSynchroniser, by: 0.3, why: 'the lathe still turns by hand and can make it' },
     ],
   },
   {
@@ -47,7 +48,7 @@ export const supplyRisks: readonly Risk[] = [
     kind: 'other',
     stage: 'bench-electrics',
     when: is('buying', 'mostly-used'),
-    levers: [],
+    levers: [{ when: leadScrewSynchroniser, by: 0.5, why: 'one motor and one sensor' }],
   },
   {
     id: 'long-lead-times',

@@ -1,6 +1,6 @@
 import { all, always, is, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
-import { hasSpareLathe } from './paths.ts';
+import { hasSpareLathe, leadScrewAlone, leadScrewSynchroniser } from './paths.ts';
 
 /** What must be done before what. */
 export const orderRules: readonly Rule[] = [
@@ -94,7 +94,11 @@ export const orderRules: readonly Rule[] = [
   {
     id: 'only-lathe-all-at-once',
     subsystem: 'approach',
-    when: all(is('which-lathe', 'only-lathe'), is('order-of-work', 'all-at-once')),
+    when: all(
+      is('which-lathe', 'only-lathe'),
+      is('order-of-work', 'all-at-once'),
+      not(leadScrewSynchroniser),
+    ),
     then: [
       { kind: 'suggests', decision: 'order-of-work', options: ['in-stages', 'bench-electrics-first'] },
       { kind: 'warns', level: 'look' },
@@ -110,6 +114,13 @@ export const orderRules: readonly Rule[] = [
       { kind: 'warns', level: 'note' },
     ],
     say: 'For learning, stages give first chips early, and that keeps a project alive.',
+  },
+  {
+    id: 'little-comes-off-to-sell',
+    subsystem: 'approach',
+    when: all(is('old-parts', 'sell-old-parts'), leadScrewAlone),
+    then: [{ kind: 'warns', level: 'note' }],
+    say: 'With a motor on the old lead screw only change gears come off, so the plan counts nothing for selling them.',
   },
   {
     id: 'reversible-keeps-old-parts',

@@ -1,6 +1,13 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { oneSlide, synchroniser, tailstockDriven } from './paths.ts';
+import {
+  leadScrewAlone,
+  leadScrewSynchroniser,
+  oneSlide,
+  synchroniser,
+  tailstockDriven,
+  widerSynchroniser,
+} from './paths.ts';
 
 const oneSlideOnly = { when: oneSlide, by: 0.6, why: 'one slide only' };
 
@@ -21,6 +28,8 @@ export const commissionTasks: readonly Task[] = [
       'bond-and-measure-earths',
       'first-powered-carriage',
       'fit-cross-motor',
+      'swap-compound',
+      'fit-slotted-slide',
       'swap-spindle-motor',
     ],
     tools: 'Meter, rule, a second person',
@@ -51,7 +60,15 @@ export const commissionTasks: readonly Task[] = [
         why: 'the quill is set the same way',
       },
     ],
-    scale: [oneSlideOnly, { when: synchroniser, by: 0.6, why: 'one figure for the lead screw' }],
+    scale: [
+      oneSlideOnly,
+      { when: widerSynchroniser, by: 0.6, why: 'one figure for the lead screw' },
+      {
+        when: leadScrewSynchroniser,
+        by: 0.3,
+        why: 'it is worked out from the pitch of the screw and proved once',
+      },
+    ],
   },
   {
     id: 'homing-and-soft-limits',
@@ -89,7 +106,11 @@ export const commissionTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'Raised by a fifth at a time until it loses its place or the error line trips; 60 to 70 % of that speed and 50 to 60 % of that acceleration are kept. 200 cycles at one and a half times the kept values come back to zero.',
     safety: 'Chuck empty, slides far from it, fence in place, guard shut.',
-    scale: [oneSlideOnly, { when: synchroniser, by: 0.6, why: 'short moves and one motor' }],
+    scale: [
+      oneSlideOnly,
+      { when: widerSynchroniser, by: 0.6, why: 'short moves and one motor' },
+      { when: leadScrewSynchroniser, by: 0.36, why: 'no faster than the coarsest thread asks for' },
+    ],
   },
   {
     id: 'noise-soak',
@@ -109,7 +130,8 @@ export const commissionTasks: readonly Task[] = [
         by: 0.7,
         why: 'no drive, so little to disturb the signals',
       },
-      { when: synchroniser, by: 0.7, why: 'few signals to watch' },
+      { when: widerSynchroniser, by: 0.7, why: 'few signals to watch' },
+      { when: leadScrewSynchroniser, by: 0.49, why: 'one sensor and one motor' },
     ],
   },
   {
@@ -125,5 +147,6 @@ export const commissionTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'No printed part carries load; play and scale measured again and written down.',
     note: 'Plastic creeps under load, so it goes before the first cut in steel.',
+    scale: [{ when: leadScrewAlone, by: 0.35, why: 'one motor plate' }],
   },
 ];

@@ -2,11 +2,14 @@ import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import {
   clampedBrackets,
+  leadScrewAlone,
+  leadScrewSynchroniser,
   oneSlide,
   readyKit,
   synchroniser,
   tailstockDriven,
   trainingMachine,
+  widerSynchroniser,
 } from './paths.ts';
 
 /** From the frozen path to parts that have been measured. */
@@ -17,12 +20,21 @@ export const designTasks: readonly Task[] = [
     stage: 'design-and-order',
     name: 'Run the checks, choose the path, and freeze it',
     hours: [2, 4, 10],
-    after: ['write-job-list', 'condition-survey', 'measure-geometry', 'measure-friction'],
+    after: [
+      'write-job-list',
+      'condition-survey',
+      'measure-geometry',
+      'measure-friction',
+      'measure-existing-axes',
+    ],
     tools: 'This plan, your measured figures',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Every check that says stop is passed, or accepted in writing with a reason. Later ideas go on a list called "later".',
-    scale: [{ when: synchroniser, by: 0.5, why: 'few things to choose' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'few things to choose' },
+      { when: leadScrewSynchroniser, by: 0.25, why: 'one motor, one box, one sensor' },
+    ],
   },
   {
     id: 'layout-sketch',
@@ -30,7 +42,8 @@ export const designTasks: readonly Task[] = [
     stage: 'design-and-order',
     name: 'Sketch where blocks, nuts and motors sit, to scale',
     hours: [3, 6, 12],
-    after: ['freeze-the-path', 'measure-existing-axes'],
+    when: not(leadScrewSynchroniser),
+    after: ['freeze-the-path'],
     tools: 'Drawing software or squared paper',
     lathe: 'usable',
     undo: 'can-be-undone',
@@ -62,9 +75,15 @@ export const designTasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-bracket-drawings-service',
-        when: all(is('brackets', 'ordered-to-drawing'), not(readyKit)),
+        when: all(is('brackets', 'ordered-to-drawing'), not(readyKit), not(leadScrewAlone)),
         hours: [2, 4, 8],
         why: 'a service cuts what is drawn, so every size has its tolerance, and one trial part is made',
+      },
+      {
+        id: 'extra-bracket-drawings-one-plate',
+        when: all(is('brackets', 'ordered-to-drawing'), leadScrewAlone),
+        hours: [0.5, 1, 2],
+        why: 'a service cuts what is drawn, so the one plate has its tolerances',
       },
       {
         id: 'extra-bracket-drawings-reversible',
@@ -88,7 +107,8 @@ export const designTasks: readonly Task[] = [
         why: 'the lead screw keeps its brackets',
       },
       { when: is('cross-screw', 'original-cross-screw'), by: 0.85, why: 'the cross screw keeps its bracket' },
-      { when: synchroniser, by: 0.6, why: 'one motor bracket and one sensor bracket' },
+      { when: widerSynchroniser, by: 0.6, why: 'one motor bracket and one sensor bracket' },
+      { when: leadScrewSynchroniser, by: 0.36, why: 'two plates that bolt to what is there' },
     ],
   },
   {
@@ -113,12 +133,21 @@ export const designTasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-order-long-lead-used',
-        when: is('buying', 'mostly-used'),
+        when: all(is('buying', 'mostly-used'), not(leadScrewSynchroniser)),
         hours: [4, 10, 24],
         why: 'used parts have to be hunted for',
       },
+      {
+        id: 'extra-order-long-lead-used-motor',
+        when: all(is('buying', 'mostly-used'), leadScrewSynchroniser),
+        hours: [1, 3, 8],
+        why: 'a used motor and sensor have to be hunted for',
+      },
     ],
-    scale: [{ when: synchroniser, by: 0.5, why: 'three or four parcels' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'three or four parcels' },
+      { when: leadScrewSynchroniser, by: 0.3, why: 'a box, a motor and a sensor' },
+    ],
   },
   {
     id: 'order-short-lead',
@@ -131,7 +160,10 @@ export const designTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Every line of the list reads "ordered" or "have".',
-    scale: [{ when: synchroniser, by: 0.6, why: 'a short list' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.6, why: 'a short list' },
+      { when: leadScrewSynchroniser, by: 0.36, why: 'a very short list' },
+    ],
   },
   {
     id: 'incoming-inspection',
@@ -147,11 +179,20 @@ export const designTasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-incoming-inspection-used',
-        when: is('buying', 'mostly-used'),
+        when: all(is('buying', 'mostly-used'), not(leadScrewSynchroniser)),
         hours: [6, 14, 36],
         why: 'used motors, drives and screws are tested one by one, and some go back',
       },
+      {
+        id: 'extra-incoming-inspection-used-motor',
+        when: all(is('buying', 'mostly-used'), leadScrewSynchroniser),
+        hours: [1, 3, 8],
+        why: 'motor, drive and sensor are tried before they are trusted',
+      },
     ],
-    scale: [{ when: synchroniser, by: 0.5, why: 'few parts' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'few parts' },
+      { when: leadScrewSynchroniser, by: 0.3, why: 'no screw among them' },
+    ],
   },
 ];

@@ -4,10 +4,12 @@ import {
   carriageDriven,
   crossDriven,
   hasSpareLathe,
+  leadScrewSynchroniser,
   newSpindleMotor,
+  nothingDisturbed,
   spindleParts,
-  synchroniser,
   trainingMachine,
+  widerSynchroniser,
 } from './paths.ts';
 
 const onlyThisLathe = all(not(hasSpareLathe), not(trainingMachine));
@@ -36,7 +38,7 @@ export const makeFirstTasks: readonly Task[] = [
     stage: 'make-first',
     name: 'Level the bed and turn the two-collar bar as a starting point',
     hours: [0.5, 1, 2],
-    when: not(trainingMachine),
+    when: all(not(trainingMachine), not(nothingDisturbed)),
     after: ['condition-survey', 'build-stand', 'change-spindle-bearings'],
     tools: 'Level, micrometer, bar of 25 mm with two collars 100 mm apart',
     lathe: 'cutting',
@@ -56,7 +58,10 @@ export const makeFirstTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'Faces parallel within 0.01 mm; registers 38.1 mm for 57 mm motors and 73.0 mm for 86 mm motors go in by hand.',
     when: not(trainingMachine),
-    scale: [{ when: synchroniser, by: 0.4, why: 'a motor register and a sensor hub' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.4, why: 'a motor register and a sensor hub' },
+      { when: leadScrewSynchroniser, by: 0.24, why: 'one register and one spacer' },
+    ],
   },
   {
     id: 'spare-of-each-carriage',
@@ -64,7 +69,7 @@ export const makeFirstTasks: readonly Task[] = [
     stage: 'make-first',
     name: 'Lay out the carriage parts and make a spare of each that could be spoilt',
     hours: [0.4, 0.8, 1.6],
-    when: all(onlyThisLathe, carriageDriven),
+    when: all(onlyThisLathe, carriageDriven, not(leadScrewSynchroniser)),
     after: [
       'bore-bearing-seats',
       'bore-pulleys',
@@ -84,7 +89,7 @@ export const makeFirstTasks: readonly Task[] = [
     stage: 'make-first',
     name: 'Lay out the spindle parts and make a spare of each that could be spoilt',
     hours: [0.3, 0.6, 1.2],
-    when: all(onlyThisLathe, spindleParts),
+    when: all(onlyThisLathe, spindleParts, not(leadScrewSynchroniser)),
     after: ['make-sensor-bracket', 'spindle-plate-and-pulley', 'turn-spacers-and-registers'],
     tools: 'Lathe, camera',
     lathe: 'cutting',
@@ -145,7 +150,7 @@ export const makeFirstTasks: readonly Task[] = [
     stage: 'carriage-stage',
     name: 'Wire and set up the first stage for use',
     hours: [5, 9, 17],
-    when: all(is('order-of-work', 'in-stages'), carriageDriven),
+    when: all(is('order-of-work', 'in-stages'), carriageDriven, any(crossDriven, newSpindleMotor)),
     after: ['first-powered-carriage', 'two-collar-after-carriage'],
     tools: 'Crimper, meter, indicator',
     lathe: 'usable',

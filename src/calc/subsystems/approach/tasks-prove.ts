@@ -1,6 +1,13 @@
 import { all, is, isNot, not, only } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { oneSlide, synchroniser, trainingMachine } from './paths.ts';
+import {
+  leadScrewAlone,
+  leadScrewSynchroniser,
+  oneSlide,
+  synchroniser,
+  trainingMachine,
+  widerSynchroniser,
+} from './paths.ts';
 
 const firstRun =
   'Guard shut, single block, a quarter of the feed, hand on feed hold; the jaws stand inside the fence.';
@@ -19,7 +26,10 @@ export const proveTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'The path looks right in the air and is not mirrored; first piece within 0.05 mm, second within 0.02.',
     safety: `No cut before the stop has been tested with the control hung. ${firstRun}`,
-    scale: [{ when: synchroniser, by: 0.5, why: 'a feed and a stop instead of a program' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'a feed and a stop instead of a program' },
+      { when: leadScrewSynchroniser, by: 0.3, why: 'one thread in the air and one in soft bar' },
+    ],
   },
   {
     id: 'turning-test',
@@ -34,7 +44,8 @@ export const proveTasks: readonly Task[] = [
     test: 'Steps within 0.02 mm on diameter (good: 0.01); taper under 0.02 in 100; ten returns within 0.01; no step over 0.03 where the cross slide turns back on a 20 mm ball. Push at the tool with 150 N, three ways: under 0.05 mm, small lathes 0.08. Speed lost under a 1 mm cut written down. Drift in the first 45 minutes under 0.03.',
     safety: `${firstRun} No gloves, loose sleeves or long hair near it, and never abrasive cloth held by hand.`,
     scale: [
-      { when: synchroniser, by: 0.4, why: 'a long bar and a stop at a shoulder' },
+      { when: widerSynchroniser, by: 0.4, why: 'a long bar and a stop at a shoulder' },
+      { when: leadScrewSynchroniser, by: 0.24, why: 'diameters are turned by hand as before' },
       { when: all(oneSlide, not(synchroniser)), by: 0.6, why: 'one slide only, so no ball' },
     ],
   },
@@ -77,6 +88,7 @@ export const proveTasks: readonly Task[] = [
     stage: 'prove',
     name: 'Fill the tool table, write the start-up card, keep copies of the settings',
     hours: [1.5, 3, 6],
+    when: not(leadScrewSynchroniser),
     after: ['turning-test', 'threading-test', 'drilling-test'],
     tools: 'Printer, two sticks or cards',
     lathe: 'usable',
@@ -85,18 +97,34 @@ export const proveTasks: readonly Task[] = [
     scale: [{ when: synchroniser, by: 0.3, why: 'a page of settings' }],
   },
   {
+    id: 'settings-sheet',
+    subsystem: 'approach',
+    stage: 'prove',
+    name: 'Write down the settings, and a start-up card',
+    hours: [0.3, 0.6, 1.3],
+    when: leadScrewSynchroniser,
+    after: ['turning-test', 'threading-test'],
+    tools: 'Pen, card, camera',
+    lathe: 'usable',
+    undo: 'can-be-undone',
+    test: 'Every figure of the box is on paper and photographed: lead of the screw, ratio, lines of the sensor, directions. Card on the wall: gears out, half-nut shut before start, cross slide back before reversing.',
+  },
+  {
     id: 'first-real-part',
     subsystem: 'approach',
     stage: 'prove',
     name: 'Make the first real part from the job list, ten off',
     hours: [1.5, 3, 8],
-    after: ['tool-table-and-backup', 'learn-the-machine'],
+    after: ['tool-table-and-backup', 'settings-sheet', 'learn-the-machine'],
     tools: 'Micrometer, the drawing',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Ten of ten to drawing, and the ten spread over no more than half the tolerance. Minutes for each and scrap written down.',
     safety: `${firstRun} Stay beside it: an open machine does not notice a worn tool, a nest of chips or a fire.`,
-    scale: [{ when: synchroniser, by: 0.5, why: 'a few parts instead of ten' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'a few parts instead of ten' },
+      { when: leadScrewSynchroniser, by: 0.35, why: 'one real thread, and its nut' },
+    ],
   },
   {
     id: 'monthly-stop-test',
@@ -124,7 +152,10 @@ export const proveTasks: readonly Task[] = [
     test: 'Play unchanged after ten hours; belts set again; no cable rubs; chips go where they should.',
     safety:
       'Main switch off and locked before a hand goes near belts or screws. Hook for chips, never fingers.',
-    scale: [{ when: synchroniser, by: 0.5, why: 'little that can work loose' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'little that can work loose' },
+      { when: leadScrewSynchroniser, by: 0.3, why: 'one belt and one sensor' },
+    ],
   },
   {
     id: 'pack-originals',
@@ -147,11 +178,14 @@ export const proveTasks: readonly Task[] = [
       },
       {
         id: 'extra-pack-originals-selling',
-        when: is('old-parts', 'sell-old-parts'),
+        when: all(is('old-parts', 'sell-old-parts'), not(leadScrewAlone)),
         hours: [1, 3, 8],
         why: 'photographs, questions, parcels',
       },
     ],
-    scale: [{ when: synchroniser, by: 0.3, why: 'a few gears and covers' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.3, why: 'a few gears and covers' },
+      { when: leadScrewSynchroniser, by: 0.18, why: 'the change gears in a box' },
+    ],
   },
 ];

@@ -47,6 +47,7 @@ export const endParts: readonly Part[] = [
     note: 'A matched pair of a good make, for the block that you bore.',
     unit: 'pair',
     combine: 'most',
+    scaled: true,
     inspect: 'Measure bore and outside before boring the seat.',
     needs: [
       {

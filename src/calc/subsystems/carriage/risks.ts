@@ -1,6 +1,6 @@
-import { any, asked, is } from '../../core/condition.ts';
+import { all, any, asked, is, not } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
-import { ballOnCarriage, newCarriageScrew } from './screw.ts';
+import { ballOnCarriage, leadScrewKept, newCarriageScrew, smallLathe } from './screw.ts';
 
 const base = { subsystem: 'carriage', kind: 'mechanics' } as const;
 const anyScrewWork = any(asked('carriage-drive'), asked('cross-screw'));
@@ -23,7 +23,12 @@ const casting: readonly Risk[] = [
     when: anyScrewWork,
     levers: [
       { when: is('carriage-drive', 'ball-screw-back'), by: 1.6, why: 'holes in the back of the bed' },
-      { when: is('carriage-drive', 'original-lead-screw'), by: 0.5, why: 'existing holes are used' },
+      { when: leadScrewKept, by: 0.5, why: 'existing holes are used' },
+      {
+        when: all(smallLathe, not(leadScrewKept)),
+        by: 1.6,
+        why: 'small lathes have the harder, thinner iron',
+      },
       { when: is('hand-use', 'fully-reversible'), by: 0.5, why: 'nothing is drilled that must go back' },
     ],
   },

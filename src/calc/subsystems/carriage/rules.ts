@@ -1,4 +1,4 @@
-import { all, atLeast, is, known, not } from '../../core/condition.ts';
+import { all, any, atLeast, is, known, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
 import { ballOnCarriage, largeLathe } from './screw.ts';
 
@@ -9,7 +9,14 @@ const drive: readonly Rule[] = [
     ...base,
     id: 'curves-and-half-nut',
     when: all(is('purpose', 'profiles'), is('carriage-drive', 'original-lead-screw', 'rack-pinion')),
-    then: [{ kind: 'warns', level: 'look' }],
+    then: [
+      {
+        kind: 'suggests',
+        decision: 'carriage-drive',
+        options: ['ball-screw-front', 'ball-screw-back', 'sliding-screw'],
+      },
+      { kind: 'warns', level: 'look' },
+    ],
     say: 'For curves the play of the half-nut or the rack prints a step at every reversal of the carriage.',
   },
   {
@@ -18,6 +25,7 @@ const drive: readonly Rule[] = [
     when: all(is('hand-use', 'hand-cranks'), ballOnCarriage),
     then: [
       { kind: 'addsCheck', check: 'power-off-hold' },
+      { kind: 'suggests', decision: 'power-off-hold', options: ['holding-brake'] },
       { kind: 'warns', level: 'look' },
     ],
     say: 'A ball screw turns by itself under cut when the drives are off: keep them on, fit a brake, or lock the gib. Cranks whirl under power: fold them away.',
@@ -31,6 +39,13 @@ const drive: readonly Rule[] = [
       { kind: 'warns', level: 'note' },
     ],
     say: 'The lead screw stays; its end float must be taken out with thrust bearings.',
+  },
+  {
+    ...base,
+    id: 'kit-for-a-lead-screw-motor',
+    when: all(is('driven-axes', 'carriage-only'), is('carriage-drive', 'original-lead-screw')),
+    then: [{ kind: 'rulesOut', decision: 'buying', options: ['ready-kit'] }],
+    say: 'A ready kit is brackets and nut housings for ball screws; a motor on the old lead screw uses none of them.',
   },
   {
     ...base,
@@ -116,9 +131,22 @@ const apron: readonly Rule[] = [
   {
     ...base,
     id: 'power-cross-feed-goes-with-the-apron',
-    when: all(is('power-cross-feed', 'has-power-cross-feed'), is('carriage-drive', 'ball-screw-front')),
+    when: all(
+      is('power-cross-feed', 'has-power-cross-feed'),
+      any(is('carriage-drive', 'ball-screw-front'), is('apron', 'strip-apron', 'replace-apron')),
+    ),
     then: [{ kind: 'warns', level: 'look' }],
     say: 'Power cross feed goes with the gears of the apron.',
+  },
+  {
+    ...base,
+    id: 'old-feeds-can-be-knocked-in',
+    when: is('old-feeds', 'leave-old-feeds'),
+    then: [
+      { kind: 'suggests', decision: 'old-feeds', options: ['remove-old-feeds', 'disable-old-feeds'] },
+      { kind: 'warns', level: 'look' },
+    ],
+    say: 'A feed lever or a carriage lock left in working order gets knocked in one day: the motor stalls, or drives the gears backwards.',
   },
 ];
 
@@ -184,6 +212,20 @@ const ends: readonly Rule[] = [
       },
     ],
     say: 'A ground screw is wasted on an end that is not held.',
+  },
+  {
+    ...base,
+    id: 'ground-screw-in-bought-blocks',
+    when: all(is('carriage-nut', 'ground-preloaded-nut'), is('carriage-screw-ends', 'bought-end-blocks')),
+    then: [
+      {
+        kind: 'suggests',
+        decision: 'carriage-screw-ends',
+        options: ['made-angular-block', 'both-ends-held'],
+      },
+      { kind: 'warns', level: 'look' },
+    ],
+    say: 'A ground screw in bought blocks loses at the bearing what it gained at the thread: measure their play, and expect to change the bearings.',
   },
   {
     ...base,

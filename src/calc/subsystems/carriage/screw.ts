@@ -1,4 +1,4 @@
-import { any, atLeast, is, not } from '../../core/condition.ts';
+import { any, atLeast, below, is, not } from '../../core/condition.ts';
 import { trainingMachine } from '../purpose/paths.ts';
 
 /** The carriage gets a motor, old screw or new. */
@@ -19,7 +19,8 @@ export const noKit = not(readyKit);
 /** Nothing may be cut or drilled that cannot be put back. */
 export const fullyReversible = is('hand-use', 'fully-reversible');
 
-/** Large by swing: above 280 mm. */
+/** By swing: small to 220 mm, large above 280 mm. */
+export const smallLathe = below('swing', 0.2201);
 export const largeLathe = atLeast('swing', 0.2801);
 
 /** One place for the limit, so that no two sheets differ. */

@@ -1,5 +1,6 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
+import { leadScrewSynchroniser } from '../purpose/paths.ts';
 import {
   ballOnCarriage,
   carriageDriven,
@@ -148,6 +149,7 @@ export const fitTasks: readonly Task[] = [
     ],
     scale: [
       { when: is('carriage-coupling', 'carriage-direct'), by: 0.75, why: 'no belt to tension and no guard' },
+      { when: leadScrewSynchroniser, by: 0.75, why: 'the old screw and its half-nut are known to run' },
     ],
   },
 ];

@@ -1,6 +1,7 @@
 import { all, any, asked, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import { beltOnCross } from '../cross-slide/screw.ts';
+import { leadScrewSynchroniser } from '../purpose/paths.ts';
 import { beltOnCarriage, leadScrewKept, noKit } from './screw.ts';
 
 const oneBelt = any(all(beltOnCarriage, not(beltOnCross)), all(beltOnCross, not(beltOnCarriage)));
@@ -119,6 +120,7 @@ export const makeTasks: readonly Task[] = [
     ],
     scale: [
       { when: leadScrewKept, by: 0.4, why: 'only a motor plate: the old screw keeps its brackets' },
+      { when: leadScrewSynchroniser, by: 0.7, why: 'a flat plate with slots, for light work' },
       { when: is('carriage-screw-ends', 'one-end-held'), by: 0.9, why: 'no bracket at the far end' },
       { when: is('carriage-coupling', 'carriage-direct'), by: 0.92, why: 'no tensioner and no guard' },
     ],

@@ -1,5 +1,6 @@
 import { any, asked, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
+import { leadScrewSynchroniser } from '../purpose/paths.ts';
 import { leadScrewKept } from './screw.ts';
 
 /** From the offering-up of brackets to a bare bed. */
@@ -19,6 +20,7 @@ export const stripTasks: readonly Task[] = [
     test: 'Brackets held with loose screws: full travel free, and clear of covers, tailstock and chuck guard at both ends.',
     scale: [
       { when: leadScrewKept, by: 0.5, why: 'one motor plate' },
+      { when: leadScrewSynchroniser, by: 0.5, why: 'nothing else moves' },
       { when: not(asked('carriage-drive')), by: 0.5, why: 'one slide only' },
     ],
   },
@@ -52,6 +54,7 @@ export const stripTasks: readonly Task[] = [
     scale: [
       { when: is('apron', 'keep-apron'), by: 0.6, why: 'the apron stays whole' },
       { when: leadScrewKept, by: 0.7, why: 'the lead screw stays on its brackets' },
+      { when: leadScrewSynchroniser, by: 0.6, why: 'only the link to the change gears comes off' },
     ],
   },
   {

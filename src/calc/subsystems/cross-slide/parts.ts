@@ -190,7 +190,11 @@ const ends: readonly Part[] = [
     combine: 'most',
     scaled: true,
     needs: [
-      { when: is('cross-motor-place', 'rear-belt'), qty: 1, why: 'carries the motor behind the slide' },
+      {
+        when: all(is('cross-motor-place', 'rear-belt'), noKit),
+        qty: 1,
+        why: 'carries the motor behind the slide',
+      },
     ],
   },
 ];

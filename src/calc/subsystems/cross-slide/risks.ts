@@ -1,6 +1,10 @@
-import { always, any, asked, is, known, not } from '../../core/condition.ts';
+import { all, any, asked, is, known, not } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
-import { ballOnCross, crossWork, relievesSaddle } from './screw.ts';
+import { smallLathe } from '../carriage/screw.ts';
+import { leadScrewSynchroniser, trainingMachine } from '../purpose/paths.ts';
+import { crossDriven, crossWork, newCrossScrew, relievesSaddle } from './screw.ts';
+
+const measured = known('tunnel-height');
 
 const base = { subsystem: 'cross-slide', kind: 'mechanics' } as const;
 
@@ -17,11 +21,13 @@ export const risks: readonly Risk[] = [
     money: [20, 80, 250],
     hours: [3, 10, 30],
     stage: 'cross-stage',
-    when: ballOnCross,
+    when: newCrossScrew,
     levers: [
       { when: is('cross-screw', 'ball-screw-16'), by: 1.6, why: 'a 16 mm nut' },
-      { when: is('cross-screw', 'ball-screw-8'), by: 0.5, why: 'a small nut' },
-      { when: known('tunnel-height'), by: 0.5, why: 'you measured the tunnel' },
+      { when: is('cross-screw', 'ball-screw-8', 'sliding-cross-screw'), by: 0.5, why: 'a small nut' },
+      { when: not(measured), by: 1.6, why: 'nobody has measured the tunnel' },
+      { when: all(smallLathe, not(measured)), by: 1.6, why: 'small lathes have the lowest tunnels' },
+      { when: measured, by: 0.5, why: 'you measured the tunnel' },
     ],
   },
   {
@@ -79,9 +85,14 @@ export const risks: readonly Risk[] = [
     when: any(asked('carriage-drive'), crossWork),
     levers: [
       {
-        when: is('carriage-drive', 'original-lead-screw', 'rack-pinion'),
+        when: all(is('carriage-drive', 'original-lead-screw', 'rack-pinion'), not(leadScrewSynchroniser)),
         by: 1.6,
         why: 'play in the half-nut or rack',
+      },
+      {
+        when: leadScrewSynchroniser,
+        by: 0.3,
+        why: 'the play of the half-nut is known, and threads and feeds run one way',
       },
       { when: is('cross-screw', 'original-cross-screw'), by: 1.6, why: 'the original cross screw' },
       { when: is('cross-nut', 'cross-double-nut'), by: 0.6, why: 'a cross nut without play' },
@@ -110,12 +121,13 @@ export const risks: readonly Risk[] = [
     money: [0, 120, 500],
     hours: [1, 6, 20],
     stage: 'prove',
-    when: always,
+    when: crossDriven,
     levers: [
+      { when: smallLathe, by: 1.6, why: 'a small lathe bends early' },
       { when: is('compound', 'keep-compound'), by: 1.4, why: 'the compound stays' },
       { when: is('compound', 'slotted-slide-plate'), by: 0.7, why: 'a solid slotted slide' },
       { when: is('stand', 'stiff-stand'), by: 0.7, why: 'a stiff stand' },
-      { when: not(asked('cross-screw')), by: 0.5, why: 'cuts stay those of a manual lathe' },
+      { when: trainingMachine, by: 0.5, why: 'training machines have stiffer slides' },
     ],
   },
 ];

@@ -1,5 +1,7 @@
 import { all, below, is, known, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
+import { smallLathe } from '../carriage/screw.ts';
+import { leadScrewAlone } from '../purpose/paths.ts';
 import {
   ballOnCross,
   fullyReversible,
@@ -47,6 +49,13 @@ const fit: readonly Rule[] = [
   },
   {
     ...base,
+    id: 'lead-screw-motor-leaves-the-compound',
+    when: leadScrewAlone,
+    then: [{ kind: 'asksNot', decisions: ['compound'] }],
+    say: 'Only the old lead screw gets a motor, so the compound stays and feeds the tool by hand as before.',
+  },
+  {
+    ...base,
     id: 'reversible-rules-out-deep-slot',
     when: fullyReversible,
     then: [{ kind: 'rulesOut', decision: 'cross-screw', options: ['ball-screw-16'] }],
@@ -65,6 +74,16 @@ const fit: readonly Rule[] = [
     when: hopelessForSixteen,
     then: [{ kind: 'rulesOut', decision: 'cross-screw', options: ['ball-screw-16'] }],
     say: 'In the tunnel you measured a 16 mm nut does not fit even after the deepest relief that is safe.',
+  },
+  {
+    ...base,
+    id: 'sixteen-on-a-small-lathe',
+    when: all(is('cross-screw', 'ball-screw-16'), smallLathe, not(known('tunnel-height'))),
+    then: [
+      { kind: 'suggests', decision: 'cross-screw', options: ['ball-screw-8', 'ball-screw-12'] },
+      { kind: 'warns', level: 'stop' },
+    ],
+    say: 'Under the slide of a lathe this small a 16 mm nut seldom finds room: measure the tunnel before you order anything.',
   },
   {
     ...base,
@@ -107,7 +126,10 @@ const behaviour: readonly Rule[] = [
     ...base,
     id: 'curves-and-original-cross-screw',
     when: all(is('purpose', 'profiles'), is('cross-screw', 'original-cross-screw')),
-    then: [{ kind: 'warns', level: 'look' }],
+    then: [
+      { kind: 'suggests', decision: 'cross-screw', options: ['ball-screw-12', 'ball-screw-8'] },
+      { kind: 'warns', level: 'look' },
+    ],
     say: 'For curves the play of the original cross screw shows as a step, twice its size on the diameter.',
   },
   {
@@ -126,9 +148,10 @@ const behaviour: readonly Rule[] = [
     when: all(is('hand-use', 'hand-cranks'), ballOnCross),
     then: [
       { kind: 'addsCheck', check: 'power-off-hold' },
+      { kind: 'suggests', decision: 'power-off-hold', options: ['holding-brake'] },
       { kind: 'warns', level: 'look' },
     ],
-    say: 'A ball screw on the cross slide turns by itself under cut when the drives are off: keep them on, or lock the gib.',
+    say: 'A ball screw on the cross slide turns by itself under cut when the drives are off: keep them on, fit a brake, or lock the gib.',
   },
   {
     ...base,

@@ -1,6 +1,6 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { crossDriven, crossWork, relievesSaddle } from './screw.ts';
+import { ballOnCross, crossDriven, crossWork, relievesSaddle } from './screw.ts';
 
 const onlyLathe = not(is('which-lathe', 'spare-lathe'));
 const base = { subsystem: 'cross-slide' } as const;
@@ -26,6 +26,12 @@ const making: readonly Task[] = [
         hours: [3, 6, 12],
         why: 'a rear bracket and a longer screw',
       },
+      {
+        id: 'extra-cross-brackets-large-nut',
+        when: is('cross-screw', 'ball-screw-16'),
+        hours: [1, 2, 4],
+        why: 'the block of the larger nut is cut away until it clears the saddle',
+      },
     ],
     scale: [
       { when: is('cross-screw-hold', 'original-bracket'), by: 0.75, why: 'the front bracket stays' },
@@ -39,7 +45,7 @@ const making: readonly Task[] = [
     name: 'Turn and split an adjustable nut for the screw you keep',
     hours: [1.5, 3, 6],
     when: is('cross-screw', 'original-cross-screw'),
-    after: ['bracket-drawings'],
+    after: ['bracket-drawings', 'incoming-inspection'],
     tools: 'lathe, tap or single-point tool for the thread',
     lathe: 'cutting',
     undo: 'can-be-undone',
@@ -95,7 +101,7 @@ const fitting: readonly Task[] = [
     tools: 'mill, or die grinder and files',
     lathe: 'out',
     undo: 'cannot-be-undone',
-    test: '1 mm clear all round through the whole travel; at least 5 mm of casting left.',
+    test: 'Saddle masked and ways covered before the first cut. 1 mm clear all round through the whole travel; at least 5 mm of casting left.',
     safety: 'Mask the ways first: grinding dust is lapping compound. Goggles, mask, vacuum, not air.',
     extra: [
       {
@@ -113,7 +119,14 @@ const fitting: readonly Task[] = [
     name: 'Fit the cross screw, front block and nut; align them',
     hours: [2, 4, 8],
     when: crossWork,
-    after: ['strip-cross-slide', 'relieve-saddle', 'cross-brackets', 'turn-cross-nut'],
+    after: [
+      'strip-cross-slide',
+      'relieve-saddle',
+      'cross-brackets',
+      'turn-cross-nut',
+      'bore-bearing-seats',
+      'reversible-brackets',
+    ],
     tools: 'indicator, shims',
     lathe: 'out',
     undo: 'partly',
@@ -124,6 +137,12 @@ const fitting: readonly Task[] = [
         when: is('cross-nut', 'cross-oversize-balls'),
         hours: [1, 2, 3],
         why: 'the nut is filled with larger balls',
+      },
+      {
+        id: 'extra-fit-cross-screw-double-nut',
+        when: is('cross-nut', 'cross-double-nut'),
+        hours: [0, 1, 2],
+        why: 'the longer nut is set and the travel counted again',
       },
       {
         id: 'extra-fit-cross-screw-small',
@@ -148,11 +167,33 @@ const fitting: readonly Task[] = [
   },
   {
     ...base,
+    id: 'swap-compound',
+    stage: 'carriage-stage',
+    name: 'Take the compound off and fit what takes its place',
+    hours: [0.5, 1.5, 3],
+    when: all(is('compound', 'riser-block', 'slotted-riser-plate', 'slotted-slide-plate'), not(crossWork)),
+    after: ['make-riser', 'first-powered-carriage', 'incoming-inspection'],
+    tools: 'spanners, indicator, square',
+    lathe: 'out',
+    undo: 'can-be-undone',
+    test: 'The tip reaches centre with every holder; pushed with 150 N it moves less than it did on the compound; the cross slide winds freely by hand.',
+    safety: 'Unplugged. The compound is heavier than it looks: lift it with both hands, over a board.',
+    extra: [
+      {
+        id: 'extra-swap-compound-new-slide',
+        when: is('compound', 'slotted-slide-plate'),
+        hours: [10, 20, 38],
+        why: 'the old slide comes off its screw, and the new one is made flat and square and goes on the old nut',
+      },
+    ],
+  },
+  {
+    ...base,
     id: 'fit-slotted-slide',
     stage: 'cross-stage',
     name: 'Fit the slotted slide and make it flat and square',
     hours: [9, 18, 34],
-    when: is('compound', 'slotted-slide-plate'),
+    when: all(is('compound', 'slotted-slide-plate'), crossWork),
     after: ['fit-cross-screw', 'incoming-inspection'],
     tools: 'indicator, scraper or mill',
     lathe: 'out',
@@ -170,6 +211,9 @@ const fitting: readonly Task[] = [
       'fit-cross-screw',
       'fit-slotted-slide',
       'make-riser',
+      'first-powered-carriage',
+      'measure-existing-axes',
+      'bench-motors',
       'prove-stop-circuit',
       'interim-stop',
       'bond-and-measure-earths',
@@ -181,6 +225,14 @@ const fitting: readonly Task[] = [
     test: 'Lift and tilt at the tool under 0.03 mm for a 150 N push by hand.',
     safety:
       'A ball screw turns by itself and a hand crank whirls: crank off, fingers out, stop button in reach before the first move.',
+    extra: [
+      {
+        id: 'extra-fit-cross-motor-brake',
+        when: all(is('power-off-hold', 'holding-brake'), ballOnCross),
+        hours: [0.5, 1, 2.5],
+        why: 'the brake is fitted and has to open before the motor moves',
+      },
+    ],
   },
   {
     ...base,

@@ -1,4 +1,4 @@
-import { all, any, is } from '../../core/condition.ts';
+import { all, any, is, not } from '../../core/condition.ts';
 
 /** The slides, screws and mounts are there already. */
 export const trainingMachine = is('which-lathe', 'dead-training-machine');
@@ -7,6 +7,21 @@ export const trainingMachine = is('which-lathe', 'dead-training-machine');
 export const hasSpareLathe = is('which-lathe', 'spare-lathe');
 
 export const synchroniser = is('control', 'thread-synchroniser');
+
+/** One motor, on the lead screw that is there: cross slide, tools and tailstock are worked by hand as before. */
+export const leadScrewAlone = all(
+  is('driven-axes', 'carriage-only'),
+  is('carriage-drive', 'original-lead-screw'),
+);
+
+/**
+ * A synchroniser box on nothing but the lead screw: no new screw or nut, no casting is touched, and the lathe still turns
+ * by hand while it is built.
+ */
+export const leadScrewSynchroniser = all(synchroniser, leadScrewAlone);
+
+/** A synchroniser that drives more than the old lead screw. */
+export const widerSynchroniser = all(synchroniser, not(leadScrewAlone));
 
 /** Only one of the two slides gets a motor. */
 export const oneSlide = is('driven-axes', 'carriage-only', 'cross-slide-only');

@@ -1,6 +1,12 @@
 import { is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { oneSlide, synchroniser, trainingMachine } from './paths.ts';
+import {
+  leadScrewSynchroniser,
+  oneSlide,
+  synchroniser,
+  trainingMachine,
+  widerSynchroniser,
+} from './paths.ts';
 
 /** What is found out before anything is bought. */
 export const decidingTasks: readonly Task[] = [
@@ -44,7 +50,10 @@ export const decidingTasks: readonly Task[] = [
         why: 'the training machine is fetched and cleaned, and its old electronics come out',
       },
     ],
-    scale: [{ when: synchroniser, by: 0.5, why: 'the lathe stays where it is' }],
+    scale: [
+      { when: widerSynchroniser, by: 0.5, why: 'the lathe stays where it is' },
+      { when: leadScrewSynchroniser, by: 0.25, why: 'a shelf and a lamp are enough' },
+    ],
   },
   {
     id: 'condition-survey',
@@ -91,7 +100,12 @@ export const decidingTasks: readonly Task[] = [
     scale: [
       { when: trainingMachine, by: 0.5, why: 'screws and mounts are there already' },
       { when: oneSlide, by: 0.7, why: 'one slide only' },
-      { when: synchroniser, by: 0.6, why: 'one bracket and one sensor have to fit' },
+      { when: widerSynchroniser, by: 0.6, why: 'one bracket and one sensor have to fit' },
+      {
+        when: leadScrewSynchroniser,
+        by: 0.3,
+        why: 'the end of the lead screw and the end of the spindle are all that is measured',
+      },
     ],
   },
   {

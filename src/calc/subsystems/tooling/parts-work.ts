@@ -1,5 +1,6 @@
 import { all, is } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
+import { leadScrewAlone } from '../purpose/paths.ts';
 
 const collets = is('work-holding', 'spring-collets');
 const power = is('work-holding', 'power-chuck');
@@ -19,6 +20,7 @@ export const workParts: readonly Part[] = [
         qty: 1,
         why: 'a key left in the chuck at cycle start is the commonest bad start',
       },
+      { when: leadScrewAlone, qty: 1, why: 'the chuck stays, and a key left in it flies' },
     ],
   },
   {

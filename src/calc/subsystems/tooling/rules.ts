@@ -1,5 +1,6 @@
 import { all, any, atLeast, below, is, known, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
+import { leadScrewAlone } from '../purpose/paths.ts';
 
 const notSpare = not(is('which-lathe', 'spare-lathe'));
 
@@ -80,6 +81,18 @@ export const rules: readonly Rule[] = [
     when: is('holes', 'motor-tailstock'),
     then: [{ kind: 'requires', decision: 'driven-axes', options: ['both-and-tailstock'] }],
     say: 'A motor on the tailstock is a third driven movement: it comes on top of both slides.',
+  },
+  {
+    id: 'lead-screw-motor-leaves-the-tools',
+    subsystem: 'tooling',
+    when: leadScrewAlone,
+    then: [
+      {
+        kind: 'asksNot',
+        decisions: ['tool-holding', 'work-holding', 'bar-feed', 'holes', 'tool-offsets'],
+      },
+    ],
+    say: 'Only the old lead screw gets a motor: tool post, chuck and tailstock stay as they are and are worked by hand.',
   },
   {
     id: 'carriage-only-leaves-tailstock',

@@ -74,7 +74,7 @@ export const workTasks: readonly Task[] = [
     name: 'Set the drill holder to the centre line in height and angle',
     hours: [2, 5, 10],
     when: is('holes', 'drill-in-tool-post'),
-    after: ['homing-and-soft-limits', 'fit-cross-motor'],
+    after: ['homing-and-soft-limits', 'fit-cross-motor', 'swap-compound', 'fit-slotted-slide'],
     tools: 'Indicator in the spindle, shims',
     lathe: 'usable',
     undo: 'can-be-undone',
