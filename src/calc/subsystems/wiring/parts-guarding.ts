@@ -1,6 +1,6 @@
 import { all, always, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
-import { servoAxes } from './wired.ts';
+import { programStarts, servoAxes } from './wired.ts';
 
 /** Stop, guard and protection of people. */
 export const guardingParts: readonly Part[] = [
@@ -23,7 +23,7 @@ export const guardingParts: readonly Part[] = [
     note: 'The same kind, on the shelf: a lathe whose button fails stands still.',
     unit: 'each',
     combine: 'most',
-    needs: [{ when: always, qty: 1, why: 'nobody is tempted to bridge a broken one' }],
+    needs: [{ when: programStarts, qty: 1, why: 'nobody is tempted to bridge a broken one' }],
   },
   {
     id: 'safety-relay',
