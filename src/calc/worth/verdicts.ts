@@ -6,7 +6,7 @@ const weights: Readonly<Record<string, Verdict['weight']>> = {
   'do-not-convert': 'do-not',
   'alternatives-first': 'think',
   'get-help-first': 'think',
-  'thread-synchroniser': 'go',
+  'thread-synchroniser': 'think',
   'convert-conditional': 'go',
 };
 
@@ -16,7 +16,7 @@ const speaking = rules.flatMap((rule) =>
   ),
 );
 
-/** What the answers say about converting at all; the gravest first. Empty when nothing speaks against it. */
+/** What the answers say about converting at all; the gravest first. Empty when they say nothing either way. */
 export function verdictsOf(state: State): Verdict[] {
   const order: readonly Verdict['weight'][] = ['do-not', 'think', 'go'];
   return speaking

@@ -1,5 +1,6 @@
-import { is } from '../../core/condition.ts';
+import { all, is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
+import { oneSlide } from '../motors/driven.ts';
 import { synchroniser, twoMachines } from './kinds.ts';
 
 export const useTasks: readonly Task[] = [
@@ -30,7 +31,10 @@ export const useTasks: readonly Task[] = [
         why: 'drawing, tool paths, and the translator to your control',
       },
     ],
-    scale: [{ when: synchroniser, by: 0.5, why: 'no programs, only pitches, stops and tapers' }],
+    scale: [
+      { when: synchroniser, by: 0.4, why: 'no programs, only pitches, stops and tapers' },
+      { when: all(synchroniser, oneSlide), by: 0.6, why: 'pitches and one stop; no tapers' },
+    ],
   },
   {
     id: 'changeover-wiring',

@@ -1,12 +1,10 @@
-import { any, is } from '../../core/condition.ts';
+import { all, any, is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
+import { crossDriven, oneSlide, tailstockDriven } from './driven.ts';
 
 const canRunAway = is('axis-motor', 'mains-servo', 'used-dc-servo');
-const hasAlarm = any(
-  canRunAway,
-  is('axis-motor', 'closed-loop-stepper'),
-  is('driven-axes', 'both-and-tailstock'),
-);
+const hasAlarm = any(canRunAway, is('axis-motor', 'closed-loop-stepper'), tailstockDriven);
+const oneMotor = (by: number) => ({ when: oneSlide, by, why: 'one motor' });
 
 export const tasks: readonly Task[] = [
   {
@@ -24,7 +22,7 @@ export const tasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-heavy-motor-mounts-cross',
-        when: is('motor-size', 'face-86-both'),
+        when: all(is('motor-size', 'face-86-both'), crossDriven),
         hours: [2, 3, 5],
         why: 'the cross slide needs a heavy bracket too, checked for room all round',
       },
@@ -94,6 +92,10 @@ export const tasks: readonly Task[] = [
         why: 'each motor with its drive inside is set up through its own plug',
       },
     ],
+    scale: [
+      oneMotor(0.6),
+      { when: is('control', 'thread-synchroniser'), by: 0.7, why: 'direction and current; no home inputs' },
+    ],
   },
   {
     id: 'alarm-test',
@@ -108,6 +110,7 @@ export const tasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'Unplug each encoder in turn, or hold the shaft: the program stops every time. A wire cut in the alarm line also stops it.',
     note: 'The alarm contacts stand in one line, closed while all is well, so that a broken wire reads as an alarm.',
+    scale: [oneMotor(0.6)],
   },
   {
     id: 'servo-first-enable',
@@ -129,6 +132,7 @@ export const tasks: readonly Task[] = [
     test: 'Turned by hand with the drive off, the counts go the right way; enabled at a low torque limit it holds still; the stop removes power each time.',
     safety:
       'A servo whose encoder counts backwards runs away at full force. Belt off, hand on the stop, low torque limit, nobody near the slide.',
+    scale: [oneMotor(0.6)],
   },
   {
     id: 'rehome-each-part',
