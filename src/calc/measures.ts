@@ -15,9 +15,9 @@ const keepsMotor = (state: State): boolean =>
 
 /** Where the house has 120 V, a new circuit brings 230 V for a drive that wants it; a kept motor and a doubler drive stay on 120 V. */
 function voltage(state: State): number {
+  if (chosen(state, 'spindle-motor', 'doubler-drive')) return 120;
   if (!chosen(state, 'mains-supply', 'volts-120')) return 230;
-  const wants120 = keepsMotor(state) || chosen(state, 'spindle-motor', 'doubler-drive');
-  return chosen(state, 'supply-circuit', 'new-circuit') && !wants120 ? 230 : 120;
+  return chosen(state, 'supply-circuit', 'new-circuit') && !keepsMotor(state) ? 230 : 120;
 }
 
 /** Efficiency times power factor of what turns the spindle; from memory of the trade, the plate decides. */

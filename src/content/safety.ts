@@ -43,7 +43,7 @@ const mains: SafetyPart = {
     'Your local wiring rules come before anything said here. New circuits, and anything you are not sure of, are for a licensed electrician.',
     'Earth first: bed, cabinet, door and motors bonded and measured before mains goes on. Screens are not earths. Above 3.5 mA of leakage fit a second earth conductor or a fixed connection.',
     'Before you touch: unplug, wait the longest time on any label, then measure that it is under 60 V, with a meter tried on a known source before and after. Supplies with a transformer hold their charge with no drive connected. Waiting alone proves nothing, and nothing is worked on live.',
-    'Covers on before power. One drive at a time on first power, with a lamp or a small fuse in line.',
+    'Covers on before power, cables through glands and clear of every belt and slide. One drive at a time on first power, with a lamp or a small fuse in line.',
     'Never lift an earth and never bypass a residual-current (ground-fault) device because it trips. The manual of the drive says which type it needs; the plain alternating-current type never suits a drive. Where the rules ask for a 5 mA device, it may not simply be changed for a 30 mA one.',
     'No mains work and no first movement alone or tired.',
   ],
