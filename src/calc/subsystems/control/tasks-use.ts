@@ -14,7 +14,7 @@ export const useTasks: readonly Task[] = [
     tools: 'Practice stock, one template program',
     lathe: 'usable',
     undo: 'can-be-undone',
-    test: 'You set three tools, cut a stepped bar and a thread, and mend one wrong offset, all without the manual.',
+    test: 'Without the manual you cut a thread up to a shoulder; where programs are run, you also set three tools, cut a stepped bar and mend one wrong offset.',
     safety:
       'First run of any program: air cut, one line at a time, a quarter of the feed, guard shut, hand on feed hold.',
     extra: [

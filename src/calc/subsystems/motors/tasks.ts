@@ -1,6 +1,6 @@
 import { all, any, is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { crossDriven, oneSlide, tailstockDriven } from './driven.ts';
+import { crossDriven, oneSlide, runsPrograms, tailstockDriven } from './driven.ts';
 
 const canRunAway = is('axis-motor', 'mains-servo', 'used-dc-servo');
 const hasAlarm = any(canRunAway, is('axis-motor', 'closed-loop-stepper'), tailstockDriven);
@@ -101,14 +101,14 @@ export const tasks: readonly Task[] = [
     id: 'alarm-test',
     subsystem: 'motors',
     stage: 'bench-electrics',
-    name: 'Prove that a motor alarm stops the program',
+    name: 'Prove that a motor alarm stops the movement',
     hours: [0.3, 1, 2],
     when: hasAlarm,
     after: ['bench-motors'],
     tools: 'A test program, a hand on the encoder plug',
     lathe: 'usable',
     undo: 'can-be-undone',
-    test: 'Unplug each encoder in turn, or hold the shaft: the program stops every time. A wire cut in the alarm line also stops it.',
+    test: 'Unplug each encoder in turn, or hold the shaft: everything stops every time. A wire cut in the alarm line also stops it.',
     note: 'The alarm contacts stand in one line, closed while all is well, so that a broken wire reads as an alarm.',
     scale: [oneMotor(0.6)],
   },
@@ -140,7 +140,7 @@ export const tasks: readonly Task[] = [
     stage: 'prove',
     name: 'Put a homing move at the start of every program',
     hours: [0.2, 0.5, 1],
-    when: is('axis-motor', 'open-loop-stepper'),
+    when: all(is('axis-motor', 'open-loop-stepper'), runsPrograms),
     after: ['homing-and-soft-limits'],
     tools: 'The program template',
     lathe: 'usable',
