@@ -41,7 +41,7 @@ describe('threads only, on the lead screw it has', () => {
       'stop-button',
       'contactor',
       'logic-supply',
-      'chip-shields',
+      'eye-protection',
     ];
     expect(safe.filter((part) => !lines.includes(part))).toEqual([]);
     expect(

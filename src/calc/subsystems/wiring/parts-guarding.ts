@@ -99,7 +99,11 @@ export const guardingParts: readonly Part[] = [
     scaled: true,
     spares: 'One sheet.',
     needs: [
-      { when: not(is('chips-and-coolant', 'flood')), qty: 1, why: 'between chips and your face' },
+      {
+        when: all(programStarts, not(is('chips-and-coolant', 'flood'))),
+        qty: 1,
+        why: 'between chips and your face while a program cuts',
+      },
       { when: is('chips-and-coolant', 'mist-or-air'), qty: 1, why: 'chips blown sideways and behind' },
     ],
   },
