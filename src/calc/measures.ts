@@ -9,7 +9,16 @@ const at = { power: factAt('spindle-power'), top: factAt('spindle-speed-max') };
 const chosen = (state: State, decision: string, ...options: string[]): boolean =>
   (state.masks[decisionPosition(decision)]! & maskOf(decision, options)) !== 0;
 
-const voltage = (state: State): number => (chosen(state, 'mains-supply', 'volts-120') ? 120 : 230);
+/** The spindle motor the lathe came with stays, and with it the voltage on its plate. */
+const keepsMotor = (state: State): boolean =>
+  chosen(state, 'spindle-motor', 'keep-single-phase', 'keep-speed-knob');
+
+/** Where the house has 120 V, a new circuit brings 230 V for a drive that wants it; a kept motor and a doubler drive stay on 120 V. */
+function voltage(state: State): number {
+  if (chosen(state, 'spindle-motor', 'doubler-drive')) return 120;
+  if (!chosen(state, 'mains-supply', 'volts-120')) return 230;
+  return chosen(state, 'supply-circuit', 'new-circuit') && !keepsMotor(state) ? 230 : 120;
+}
 
 /** Efficiency times power factor of what turns the spindle; from memory of the trade, the plate decides. */
 function spindleShare(state: State): { efficiency: number; powerFactor: number } {
@@ -28,7 +37,10 @@ function spindleInputCurrent(state: State): number {
 
 /** Watts that the axis supplies take out while cutting; from memory of the trade. */
 function axisLoad(state: State): number {
-  const each = chosen(state, 'motor-size', 'face-86-both') ? 180 : 105;
+  const small = 105;
+  const large = 180;
+  if (chosen(state, 'motor-size', 'face-57-and-86')) return small + large;
+  const each = chosen(state, 'motor-size', 'face-86-both') ? large : small;
   return chosen(state, 'driven-axes', 'carriage-only', 'cross-slide-only') ? each : 2 * each;
 }
 
@@ -53,11 +65,16 @@ function machineCurrent(state: State): number {
   return spindleInputCurrent(state) + axes + computer / (0.65 * voltage(state));
 }
 
+/** Amps to earth from what turns the spindle: a drive leaks through its filter, a factory speed board has hardly one. */
+function spindleLeakage(state: State): number {
+  if (chosen(state, 'spindle-motor', 'keep-single-phase')) return 0.0002;
+  return chosen(state, 'spindle-motor', 'keep-speed-knob') ? 0.0005 : 0.0035;
+}
+
 /** Amps to earth through filters and drives; figures of single devices from memory of the trade. */
 function earthLeakage(state: State): number {
-  const spindle = chosen(state, 'spindle-motor', 'keep-single-phase') ? 0.0002 : 0.0035;
   const axes = chosen(state, 'axis-motor', 'mains-servo') ? 0.004 : 0.0015;
-  return spindle + axes + (isComputer(state) ? 0.0005 : 0);
+  return spindleLeakage(state) + axes + (isComputer(state) ? 0.0005 : 0);
 }
 
 const linesOf: Readonly<Record<string, number>> = {
