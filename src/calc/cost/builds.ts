@@ -72,6 +72,10 @@ function constant(share: number): Column {
   return column;
 }
 
+const isCredit: readonly boolean[] = parts.map((part) => part.credit === true);
+/** What is paid every year stands in no total. */
+const isOnce: readonly boolean[] = parts.map((part) => part.yearly !== true);
+
 /** Which columns, how often, for one set of choices. */
 export function resolve(state: State, machine: Machine, path: Path, edition: Edition): Resolved {
   const owned = new Set(path.owned);
@@ -81,24 +85,26 @@ export function resolve(state: State, machine: Machine, path: Path, edition: Edi
   const local: Term[] = [];
   const credits: Term[] = [];
   for (let at = 0; at < parts.length; at += 1) {
-    const part = parts[at]!;
-    if (bought[at] === 0 || part.yearly || owned.has(part.id)) continue;
-    const list = part.credit ? credits : edition.book.parts[part.id]?.ship === 'none' ? local : goods;
-    list.push({ column: prices[at]!, times: part.credit ? -bought[at]! : bought[at]! });
+    const times = bought[at]!;
+    if (times === 0 || !isOnce[at] || owned.has(parts[at]!.id)) continue;
+    const list = isCredit[at] ? credits : edition.local[at] ? local : goods;
+    list.push({ column: prices[at]!, times: isCredit[at] ? -times : times });
   }
-  const work: Term[] = [];
-  const workOut: Term[] = [];
-  for (const item of workOf(state, edition)) (item.task.lathe === 'out' ? workOut : work).push(item);
+  const { work, workOut } = workOf(state, edition);
   return { goods, local, credits, work, workOut, risks: strikes(state), ...landedOf(state, path, edition) };
 }
 
 const outStages = new Set(tasks.filter((task) => task.lathe === 'out').map((task) => task.stage));
+const strikesWhileOut: readonly boolean[] = risks.map((risk) => outStages.has(risk.stage));
+const counted: readonly number[] = risks.flatMap((risk, at) => (isCounted(risk) ? [at] : []));
 
 function strikes(state: State): Resolved['risks'] {
-  return risks.flatMap((risk, at) => {
-    const chance = isCounted(risk) ? chanceOf(at, state) : 0;
-    return chance > 0 ? [{ at, builds: Math.round(chance * BUILDS), out: outStages.has(risk.stage) }] : [];
-  });
+  const struck: { at: number; builds: number; out: boolean }[] = [];
+  for (const at of counted) {
+    const chance = chanceOf(at, state);
+    if (chance > 0) struck.push({ at, builds: Math.round(chance * BUILDS), out: strikesWhileOut[at]! });
+  }
+  return struck;
 }
 
 /** Troubles while the lathe can be used and while it cannot, money and hours in one number; only within one filling. */

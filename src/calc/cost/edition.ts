@@ -42,6 +42,8 @@ if (worst('hours') >= BESIDE || worst('money') >= 2 ** 29 - 1)
 export interface Edition {
   readonly book: PriceBook;
   readonly prices: (size: SizeClass) => readonly Column[];
+  /** Parts bought near by, by position. */
+  readonly local: readonly boolean[];
   /** Tasks' own hours by position, and extra work by id. */
   readonly hours: readonly Column[];
   readonly extras: ReadonlyMap<string, Column>;
@@ -70,6 +72,7 @@ function drawEdition(book: PriceBook): Edition {
   return {
     book,
     prices: pricesBySize(book, base),
+    local: parts.map((part) => book.parts[part.id]?.ship === 'none'),
     hours: tasks.map((task) => drawBand(seed, `task ${task.id}`, task.hours, pace)),
     extras: new Map(
       extraWork.map((extra) => [extra.id, drawBand(seed, `extra ${extra.id}`, extra.hours, pace)]),
