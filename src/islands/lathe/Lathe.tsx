@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { decisionById } from '../../calc/guide.ts';
 import { Receipt } from '../guide/Receipt.tsx';
 import { RunningCard } from '../guide/RunningCard.tsx';
-import { Boundary } from '../shared/Boundary.tsx';
+import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { questionPlace, to } from '../shared/places.ts';
 import { $path, start } from '../stores.ts';
@@ -67,9 +67,9 @@ export function Lathe() {
         </Boundary>
       </div>
       <aside class="card" aria-label="Running card">
-        <Boundary what="the running card">
+        <WithFigures what="the running card">
           <RunningCard />
-        </Boundary>
+        </WithFigures>
       </aside>
     </div>
   );

@@ -1,9 +1,9 @@
 import type { Report, RiskRow } from '../../calc/evaluate.ts';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
+import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { FoldButton, useFold } from './Fold.tsx';
 import { Ticked } from './Glyphs.tsx';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from './table-roles.ts';
 import { priceRange } from './words.ts';
 
 const HEADS = [
