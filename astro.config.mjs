@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
@@ -9,6 +11,9 @@ function dropDirectiveNoise(level, log, handler) {
 }
 
 const KNOWN = fileURLToPath(new URL('./src/link/known.ts', import.meta.url));
+
+const firstColours = readFileSync(new URL('./src/layouts/first-colours.js', import.meta.url));
+const hashOf = (script) => `sha256-${createHash('sha256').update(script).digest('base64')}`;
 
 /** Puts the lists that a module comes to in its place, so that pages do not load what the lists were made from. */
 function workedOut(path) {
@@ -33,6 +38,7 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
+      scriptDirective: { hashes: [hashOf(firstColours)] },
       directives: [
         "default-src 'none'",
         "img-src 'self' data:",

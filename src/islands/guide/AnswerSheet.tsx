@@ -60,9 +60,9 @@ function Row({ decision, report }: { decision: Decision; report: Report | undefi
           <Standing decision={decision} report={report} />
         </span>
       </td>
-      <td {...asCell}>
+      <td {...asCell} class="answer-go">
         <a href={questionPlace(decision.id, 'check')} data-keep-path>
-          {answered ? 'Change' : 'Open'}
+          {answered ? 'Change' : 'Answer'}
           <span class="visually-hidden">: {decision.name}</span>
         </a>
       </td>

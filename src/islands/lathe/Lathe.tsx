@@ -56,7 +56,10 @@ export function Lathe() {
           <Notices />
           <h1>Your lathe</h1>
           <p class="lede">
-            What you know of it makes every later figure narrower. Nothing here has to be filled in.
+            What you know of it makes every later figure narrower. Nothing here has to be filled in.{' '}
+            <a href={to('questions/')} data-keep-path>
+              On to the questions
+            </a>
           </p>
           <SizeClassChoice />
           <Figures />

@@ -27,7 +27,7 @@ function Row({ check }: { check: Check }) {
           ? `${quantityText(limit, units)} ${sense === 'at-most' ? 'at most' : 'at least'}`
           : 'not known yet'}
       </td>
-      <td {...asCell} data-label="Margin">
+      <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
         {marginText(check)}
       </td>
       <td {...asCell} data-label="Result">
