@@ -27,7 +27,7 @@ function Rail({ stage }: { stage: StagePlan }) {
       </h2>
       <dl>
         <div>
-          <dt>Hours, from all quick to all slow</dt>
+          <dt>Hours, quick to slow</dt>
           <dd>
             <DimensionLine text={taskHours(stage.hours)} length={138} />
           </dd>
