@@ -1,3 +1,6 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
@@ -5,6 +8,24 @@ import { defineConfig } from 'astro/config';
 /** MDX pages carry a directive that the bundler reports once a page; it means nothing here. */
 function dropDirectiveNoise(level, log, handler) {
   if (log.code !== 'MODULE_LEVEL_DIRECTIVE') handler(level, log);
+}
+
+const KNOWN = fileURLToPath(new URL('./src/link/known.ts', import.meta.url));
+
+const firstColours = readFileSync(new URL('./src/layouts/first-colours.js', import.meta.url));
+const hashOf = (script) => `sha256-${createHash('sha256').update(script).digest('base64')}`;
+
+/** Puts the lists that a module comes to in its place, so that pages do not load what the lists were made from. */
+function workedOut(path) {
+  return {
+    name: 'worked-out',
+    enforce: 'pre',
+    async load(id) {
+      if (id !== path.replaceAll('\\', '/')) return null;
+      const lists = Object.entries(await import(pathToFileURL(path).href));
+      return lists.map(([name, list]) => `export const ${name} = ${JSON.stringify(list)};`).join('\n');
+    },
+  };
 }
 
 export default defineConfig({
@@ -17,6 +38,7 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
+      scriptDirective: { hashes: [hashOf(firstColours)] },
       directives: [
         "default-src 'none'",
         "img-src 'self' data:",
@@ -29,5 +51,5 @@ export default defineConfig({
       ],
     },
   },
-  vite: { build: { rolldownOptions: { onLog: dropDirectiveNoise } } },
+  vite: { plugins: [workedOut(KNOWN)], build: { rolldownOptions: { onLog: dropDirectiveNoise } } },
 });

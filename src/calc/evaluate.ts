@@ -37,7 +37,7 @@ export function evaluate(path: Path, book: PriceBook): Report {
   const machine = machineOf(path.size, path.facts);
   const edition = editionOf(book);
   const plan = planState(path, machine);
-  const ways = waysOf(path, machine, plan, book.seed);
+  const ways = waysOf(path, plan, book.seed);
   const totals = totalsOf(ways, machine, path, edition);
   const schedule = planOf(plan.state);
   const lines = billLines(plan.state, machine, path, book);

@@ -87,4 +87,30 @@ export const ownFacts: readonly Fact[] = [
     means: 'Current that its filter lets flow to earth.',
     howToMeasure: 'Data sheet of the drive or of its filter, in milliamps.',
   }),
+  own('spindle-plate-current', 'A', 'current', [0.3, 30], {
+    name: 'Current on the plate of the spindle motor',
+    means: 'What the motor takes between two of its three leads at full load.',
+    howToMeasure: 'Read the plate of the motor: amps, at the voltage that its drive gives.',
+  }),
+  own('longest-cable-run', 'm', 'length', [0.3, 15], {
+    name: 'Longest cable run',
+    means: 'From the cabinet to the motor or switch that is furthest away.',
+    howToMeasure:
+      'Lay a string where the cable will lie, slide at the far end of its travel. Measure the string.',
+  }),
+  own('cabinet-width', 'm', 'length', [0.1, 1.5], {
+    name: 'Width of the cabinet',
+    means: 'Outside, from side to side, of the box that you have or mean to buy.',
+    howToMeasure: 'Tape measure, or the catalogue.',
+  }),
+  own('cabinet-height', 'm', 'length', [0.1, 2], {
+    name: 'Height of the cabinet',
+    means: 'Outside, from bottom to top.',
+    howToMeasure: 'Tape measure, or the catalogue.',
+  }),
+  own('cabinet-depth', 'm', 'length', [0.05, 0.8], {
+    name: 'Depth of the cabinet',
+    means: 'Outside, from the wall to the front of the door.',
+    howToMeasure: 'Tape measure, or the catalogue.',
+  }),
 ];

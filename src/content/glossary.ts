@@ -111,6 +111,12 @@ const drive: readonly Word[] = [
   { word: 'pull-out torque', means: 'The most a stepper can give at a speed before it slips.' },
   { word: 'servo', means: 'A motor that measures where it is and corrects itself all the time.' },
   { word: 'step and direction', means: 'Two wires that say: move one step, and this way.' },
+  {
+    word: 'thread synchroniser',
+    also: ['electronic lead screw'],
+    means:
+      'A box that turns the lead screw in step with the spindle, in place of change gears. You still turn by hand.',
+  },
 ];
 
 const electrics: readonly Word[] = [
@@ -144,11 +150,21 @@ const electrics: readonly Word[] = [
     also: ['no-voltage switch', 'magnetic switch'],
     means: 'Drops out when the power fails, so that the machine does not start by itself when it returns.',
   },
+  {
+    word: 'ramp',
+    means: 'Slowing down or speeding up evenly over a set time instead of all at once.',
+  },
   { word: 'relay', means: 'A switch worked by a current in a coil.' },
   {
     word: 'residual-current device',
     also: ['ground-fault device', 'RCD', 'GFCI'],
     means: 'Switches off when current leaks to earth. British: residual-current. American: ground-fault.',
+  },
+  {
+    word: 'safe-off input',
+    also: ['safe torque off', 'STO'],
+    means:
+      'A wired input of some drives that takes the force from the motor without a computer. It does not brake, and parts inside stay live.',
   },
   {
     word: 'screened cable',
@@ -249,7 +265,7 @@ const money: readonly Word[] = [
   {
     word: 'likely',
     means:
-      'What a careful person would expect. Half of all lines cost more, and the total lies above the sum of them.',
+      'What a careful person would expect. More than half of all lines cost more, so the total lies above the sum of them.',
   },
   {
     word: 'make-first list',

@@ -23,7 +23,7 @@ const program: SafetyPart = {
     'Nothing turns behind the headstock unless it sticks out less than three diameters or runs in a fixed tube. Thin bar whips: it has killed people. Keep that side of the machine barred off.',
     'Before homing or jogging: get the tool out of the bore, the groove or from behind the shoulder by hand, along the bed first.',
     'Never leave it running alone. A bench machine has no chip breaker, no watch on the tool and none on fire; oil and a hot chip are a fire.',
-    'First run of a program: in the air, one line at a time, quarter speed, hand on the stop.',
+    'First run of a program: in the air, one line at a time, quarter speed, guard shut, hand on the stop, and a limit that keeps the tool off the jaws.',
   ],
 };
 
@@ -31,7 +31,7 @@ const stop: SafetyPart = {
   title: 'The stop circuit',
   lines: [
     'The red button takes power away from whatever can hurt you, with no software in the way. A circuit that only tells the computer is not a stop circuit.',
-    'It is proved with the control unplugged, before the first motor on the machine turns and again before the first cut. If it fails, go no further.',
+    'It is proved with the control hung and unplugged, before the first motor on the machine turns and again before the first cut. If it fails, go no further.',
     'Test it every month with the control unplugged. It is not the switch for every day.',
     'After a power dip or a reset nothing moves and the spindle stays off until somebody presses start.',
   ],
@@ -42,8 +42,8 @@ const mains: SafetyPart = {
   lines: [
     'Your local wiring rules come before anything said here. New circuits, and anything you are not sure of, are for a licensed electrician.',
     'Earth first: bed, cabinet, door and motors bonded and measured before mains goes on. Screens are not earths. Above 3.5 mA of leakage fit a second earth conductor or a fixed connection.',
-    'Before you touch: unplug, wait the longest time on any label, then measure that it is under 60 V. Supplies with a transformer hold their charge with no drive connected. Waiting alone proves nothing.',
-    'Covers on before power. One drive at a time on first power, with a lamp or a small fuse in line.',
+    'Before you touch: unplug, wait the longest time on any label, then measure that it is under 60 V, with a meter tried on a known source before and after. Supplies with a transformer hold their charge with no drive connected. Waiting alone proves nothing, and nothing is worked on live.',
+    'Covers on before power, cables through glands and clear of every belt and slide. One drive at a time on first power, with a lamp or a small fuse in line.',
     'Never lift an earth and never bypass a residual-current (ground-fault) device because it trips. The manual of the drive says which type it needs; the plain alternating-current type never suits a drive. Where the rules ask for a 5 mA device, it may not simply be changed for a 30 mA one.',
     'No mains work and no first movement alone or tired.',
   ],
@@ -58,7 +58,7 @@ const building: SafetyPart = {
     'A slide or saddle can leave the end of its bed: fit stops and supports first.',
     'A ball screw turns back by itself and a crank on it whirls. Fingers away, crank off.',
     'First move of an axis: middle of its travel, low current, no work in the chuck, hand on the stop.',
-    'First enable of a servo: belt off, low torque limit, direction of the encoder proved by hand. A wrong sign runs away at full force.',
+    'First enable of a servo: belt off, hand on the stop, low torque limit, direction of the encoder proved by hand. A wrong sign runs away at full force.',
   ],
 };
 

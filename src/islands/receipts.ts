@@ -31,6 +31,8 @@ export interface Receipt {
   readonly pathBefore: Path;
   readonly pathNow: Path;
   readonly moved?: Moved;
+  /** The figures before or after this change failed, so that nobody knows what it moved. */
+  readonly lost?: true;
 }
 
 /** An answer in words: option labels, "not sure yet" or "not answered". */

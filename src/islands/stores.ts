@@ -162,6 +162,7 @@ function workOut(): void {
         const { reportOf } = await import('./compute.ts');
         waiting = false;
         settle(reportOf);
+        $fault.set(undefined);
       } catch (fault) {
         waiting = false;
         $fault.set(fault);
@@ -171,19 +172,26 @@ function workOut(): void {
   );
 }
 
-/** Each change gets its own figures, also when several came before the figures were ready. */
+/**
+ * Each change gets its own figures, also when several came before the figures were ready. A change whose figures failed
+ * says so and does not stand in the way of the next one.
+ */
 function settle(reportOf: (path: Path) => Report): void {
+  const path = $path.get();
   let report = $report.get();
   const settled = $receipts
     .get()
     .toReversed()
-    .map((receipt) => {
-      if (receipt.moved) return receipt;
-      const before = report?.path === receipt.pathBefore ? report : reportOf(receipt.pathBefore);
-      report = reportOf(receipt.pathNow);
-      return { ...receipt, moved: movedBetween(before, report, receipt.decision) };
+    .map((receipt): Receipt => {
+      if (receipt.moved || receipt.lost) return receipt;
+      try {
+        const before = report?.path === receipt.pathBefore ? report : reportOf(receipt.pathBefore);
+        report = reportOf(receipt.pathNow);
+        return { ...receipt, moved: movedBetween(before, report, receipt.decision) };
+      } catch {
+        return { ...receipt, lost: true };
+      }
     });
-  const path = $path.get();
-  $report.set(report?.path === path ? report : reportOf(path));
   $receipts.set(settled.toReversed());
+  $report.set(report?.path === path ? report : reportOf(path));
 }

@@ -15,7 +15,7 @@ const squeezed = (text: string): string => text.replace(/\s+/g, ' ');
 async function openPlan(page: Page, fragment = encodePath(path)): Promise<void> {
   await page.goto(`plan/#${fragment}`);
   await expect(page.getByRole('heading', { name: 'What the figures rest on' })).toBeVisible({
-    timeout: 20_000,
+    timeout: 8_000,
   });
 }
 
@@ -63,7 +63,7 @@ test('printed, the sheet carries every task, box, part and the whole link', asyn
 
 test('with nothing answered the sheet says that it is an outline', async ({ page }) => {
   await page.goto('plan/');
-  await expect(page.getByText('This is an outline, not yet your plan.')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('This is an outline, not yet your plan.')).toBeVisible();
 });
 
 test('what a link holds that cannot be read is said once at the top', async ({ page }) => {
@@ -108,7 +108,7 @@ test('the first page opens a saved link and says what is wrong with a bad one', 
   await page.getByLabel('Open a saved link').fill(`https://example.org/plan/#${encodePath(path)}`);
   await page.getByRole('button', { name: 'Open' }).click();
   await expect(page).toHaveURL(/\/plan\/#1/);
-  await expect(page.getByRole('heading', { name: 'Parts list' })).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByRole('heading', { name: 'Parts list' })).toBeVisible();
 });
 
 test.describe('a missing page', () => {

@@ -2,7 +2,7 @@ import { decisions } from '../guide.ts';
 import type { Block } from '../report.ts';
 import type { Status } from './choose.ts';
 import { isViolated, touching } from './exclusions.ts';
-import { maskOf, type State } from './state.ts';
+import type { State } from './state.ts';
 
 /**
  * Options of a question that the owner's other answers or the lathe rule out. Assumed answers never block: they would
@@ -12,11 +12,13 @@ export function blocksOf(state: State, status: readonly Status[], at: number): B
   const decision = decisions[at]!;
   if (status[at] === 'not-asked') return [];
   const kept = state.masks[at]!;
-  const blocks = decision.options.flatMap((option) => {
-    state.masks[at] = maskOf(decision.id, [option.id]);
-    const reasons = touching[at]!.filter((exclusion) =>
-      exclusion.involved.every((other) => other === at || isFixed(status[other])),
-    )
+  const settled = touching[at]!.filter((exclusion) =>
+    exclusion.involved.every((other) => other === at || isFixed(status[other])),
+  );
+  if (settled.length === 0) return [];
+  const blocks = decision.options.flatMap((option, bit) => {
+    state.masks[at] = 1 << bit;
+    const reasons = settled
       .filter((exclusion) => isViolated(exclusion, state))
       .map((exclusion) => ({
         rule: exclusion.rule.id,

@@ -57,13 +57,20 @@ export function chosenOption(state: State, decision: string): string | undefined
 
 /** A fresh state: nothing chosen, figures from the machine. Measures answer `measure` once they are wanted. */
 export function newState(machine: Machine, measure: (state: State, id: string) => number): State {
-  const state: State = {
-    machine,
-    masks: new Int32Array(decisions.length),
-    figures: Float64Array.from(facts, (fact) => machine.facts[fact.id]?.value ?? Number.NaN),
-    known: Uint8Array.from(facts, (fact) => (machine.facts[fact.id]?.origin.kind === 'answered' ? 1 : 0)),
-    measure: (id) => measure(state, id),
-  };
+  const figures = Float64Array.from(facts, (fact) => machine.facts[fact.id]?.value ?? Number.NaN);
+  const known = Uint8Array.from(facts, (fact) =>
+    machine.facts[fact.id]?.origin.kind === 'answered' ? 1 : 0,
+  );
+  return unchosen({ machine, figures, known }, measure);
+}
+
+/** A fresh state on figures that are already there: nothing chosen. */
+export function unchosen(
+  { machine, figures, known }: Pick<State, 'machine' | 'figures' | 'known'>,
+  measure: (state: State, id: string) => number,
+): State {
+  const masks = new Int32Array(decisions.length);
+  const state: State = { machine, masks, figures, known, measure: (id) => measure(state, id) };
   return state;
 }
 
@@ -73,15 +80,11 @@ export function compile(condition: Condition): Test {
     case 'always':
       return () => true;
     case 'is':
-      return masked(condition.decision, condition.options, (mask, wanted) => (mask & wanted) !== 0);
+      return touches(condition.decision, maskOf(condition.decision, condition.options));
     case 'only':
-      return masked(
-        condition.decision,
-        condition.options,
-        (mask, wanted) => mask !== 0 && (mask & ~wanted) === 0,
-      );
+      return keepsTo(condition.decision, maskOf(condition.decision, condition.options));
     case 'asked':
-      return masked(condition.decision, [], (mask) => mask !== 0);
+      return touches(condition.decision, -1);
     case 'not':
       return negate(compile(condition.of));
     case 'all':
@@ -93,14 +96,14 @@ export function compile(condition: Condition): Test {
   }
 }
 
-function masked(
-  decision: string,
-  options: readonly string[],
-  test: (mask: number, wanted: number) => boolean,
-): Test {
+function touches(decision: string, wanted: number): Test {
   const at = decisionPosition(decision);
-  const wanted = maskOf(decision, options);
-  return (state) => test(state.masks[at]!, wanted);
+  return (state) => (state.masks[at]! & wanted) !== 0;
+}
+
+function keepsTo(decision: string, wanted: number): Test {
+  const at = decisionPosition(decision);
+  return (state) => state.masks[at] !== 0 && (state.masks[at]! & ~wanted) === 0;
 }
 
 const negate =
@@ -110,13 +113,17 @@ const negate =
 
 const every =
   (tests: readonly Test[]): Test =>
-  (state) =>
-    tests.every((test) => test(state));
+  (state) => {
+    for (let at = 0; at < tests.length; at += 1) if (!tests[at]!(state)) return false;
+    return true;
+  };
 
 const some =
   (tests: readonly Test[]): Test =>
-  (state) =>
-    tests.some((test) => test(state));
+  (state) => {
+    for (let at = 0; at < tests.length; at += 1) if (tests[at]!(state)) return true;
+    return false;
+  };
 
 function compileFigure(condition: Extract<Condition, { kind: 'below' | 'known' | 'measure' }>): Test {
   if (condition.kind === 'measure') {

@@ -29,19 +29,28 @@ const unwanted: readonly (readonly CompiledNeed[])[] = parts.map((part) => fromR
 const amount = (need: Need, machine: Machine): number =>
   typeof need.qty === 'number' ? need.qty : need.qty(machine);
 
-function together(part: Part, quantities: readonly number[]): number {
-  if (part.combine === 'sum') return quantities.reduce((sum, qty) => sum + qty, 0);
-  return Math.max(0, ...quantities);
+const isSummed: readonly boolean[] = parts.map((part) => part.combine === 'sum');
+
+/** What the needs that hold ask for: together, or as many as the greediest of them. */
+function asked(needs: readonly CompiledNeed[], summed: boolean, state: State, machine: Machine): number {
+  let total = 0;
+  for (let at = 0; at < needs.length; at += 1) {
+    const { need, when } = needs[at]!;
+    if (!when(state)) continue;
+    const qty = amount(need, machine);
+    total = summed ? total + qty : Math.max(total, qty);
+  }
+  return total;
 }
 
 /** How many of each part this path needs, by position; never below zero, whatever asks for it and however often. */
 export function quantities(state: State, machine: Machine): Float64Array {
-  return Float64Array.from(parts, (part, at) => {
-    const asking = wanted[at]!.filter(({ when }) => when(state)).map(({ need }) => amount(need, machine));
-    if (asking.length === 0) return 0;
-    const less = unwanted[at]!.filter(({ when }) => when(state)).map(({ need }) => amount(need, machine));
-    return Math.max(0, together(part, asking) - less.reduce((sum, qty) => sum + qty, 0));
-  });
+  const result = new Float64Array(parts.length);
+  for (let at = 0; at < parts.length; at += 1) {
+    const wants = asked(wanted[at]!, isSummed[at]!, state, machine);
+    if (wants > 0) result[at] = Math.max(0, wants - asked(unwanted[at]!, true, state, machine));
+  }
+  return result;
 }
 
 /** The reasons for a line, in the owner's words, each once. */

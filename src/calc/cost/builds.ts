@@ -6,7 +6,7 @@ import { workOf } from '../schedule/work.ts';
 import { parts, risks, tasks } from '../trade.ts';
 import { quantities } from './bill.ts';
 import { addTerms, type Term } from './columns.ts';
-import type { Column, Edition, RiskColumns } from './edition.ts';
+import { BESIDE, type Column, type Edition, type RiskColumns } from './edition.ts';
 import { chanceOf, isCounted } from './risks.ts';
 import { BUILDS } from './strata.ts';
 
@@ -22,7 +22,6 @@ export interface Totals {
   readonly hoursOut: Column;
   readonly hours: Column;
   readonly troubleHours: Column;
-  readonly troubleOut: Column;
 }
 
 export const newTotals = (): Totals => ({
@@ -35,7 +34,6 @@ export const newTotals = (): Totals => ({
   hoursOut: new Float64Array(BUILDS),
   hours: new Float64Array(BUILDS),
   troubleHours: new Float64Array(BUILDS),
-  troubleOut: new Float64Array(BUILDS),
 });
 
 /** One way of answering, resolved: everything that the sums need. */
@@ -74,6 +72,10 @@ function constant(share: number): Column {
   return column;
 }
 
+const isCredit: readonly boolean[] = parts.map((part) => part.credit === true);
+/** What is paid every year stands in no total. */
+const isOnce: readonly boolean[] = parts.map((part) => part.yearly !== true);
+
 /** Which columns, how often, for one set of choices. */
 export function resolve(state: State, machine: Machine, path: Path, edition: Edition): Resolved {
   const owned = new Set(path.owned);
@@ -83,25 +85,31 @@ export function resolve(state: State, machine: Machine, path: Path, edition: Edi
   const local: Term[] = [];
   const credits: Term[] = [];
   for (let at = 0; at < parts.length; at += 1) {
-    const part = parts[at]!;
-    if (bought[at] === 0 || part.yearly || owned.has(part.id)) continue;
-    const list = part.credit ? credits : edition.book.parts[part.id]?.ship === 'none' ? local : goods;
-    list.push({ column: prices[at]!, times: part.credit ? -bought[at]! : bought[at]! });
+    const times = bought[at]!;
+    if (times === 0 || !isOnce[at] || owned.has(parts[at]!.id)) continue;
+    const list = isCredit[at] ? credits : edition.local[at] ? local : goods;
+    list.push({ column: prices[at]!, times: isCredit[at] ? -times : times });
   }
-  const work: Term[] = [];
-  const workOut: Term[] = [];
-  for (const item of workOf(state, edition)) (item.task.lathe === 'out' ? workOut : work).push(item);
+  const { work, workOut } = workOf(state, edition);
   return { goods, local, credits, work, workOut, risks: strikes(state), ...landedOf(state, path, edition) };
 }
 
 const outStages = new Set(tasks.filter((task) => task.lathe === 'out').map((task) => task.stage));
+const strikesWhileOut: readonly boolean[] = risks.map((risk) => outStages.has(risk.stage));
+const counted: readonly number[] = risks.flatMap((risk, at) => (isCounted(risk) ? [at] : []));
 
 function strikes(state: State): Resolved['risks'] {
-  return risks.flatMap((risk, at) => {
-    const chance = isCounted(risk) ? chanceOf(at, state) : 0;
-    return chance > 0 ? [{ at, builds: Math.round(chance * BUILDS), out: outStages.has(risk.stage) }] : [];
-  });
+  const struck: { at: number; builds: number; out: boolean }[] = [];
+  for (const at of counted) {
+    const chance = chanceOf(at, state);
+    if (chance > 0) struck.push({ at, builds: Math.round(chance * BUILDS), out: strikesWhileOut[at]! });
+  }
+  return struck;
 }
+
+/** Troubles while the lathe can be used and while it cannot, money and hours in one number; only within one filling. */
+const trouble = new Float64Array(BUILDS);
+const troubleOut = new Float64Array(BUILDS);
 
 /** Fills the totals of builds `from` to `to` from a resolved way of answering. */
 export function fillTotals(totals: Totals, way: Resolved, edition: Edition, from = 0, to = BUILDS): void {
@@ -110,44 +118,43 @@ export function fillTotals(totals: Totals, way: Resolved, edition: Edition, from
   addTerms(totals.credits, way.credits, from, to);
   addTerms(totals.hours, way.work, from, to);
   addTerms(totals.hoursOut, way.workOut, from, to);
-  for (const risk of way.risks) strike(totals, edition.risks[risk.at]!, risk, from, to);
-  const { goods, local, landed, credits, troubleMoney, money, hours, hoursOut, troubleHours, troubleOut } =
-    totals;
-  for (let build = from; build < to; build += 1) {
-    landed[build] = Math.round(goods[build]! * way.landed[build]!);
-    money[build] = goods[build]! + local[build]! + landed[build]! + troubleMoney[build]! + credits[build]!;
-    hours[build]! += hoursOut[build]! + troubleHours[build]!;
-    hoursOut[build]! += troubleOut[build]!;
+  trouble.fill(0, from, to);
+  troubleOut.fill(0, from, to);
+  for (const { at, builds, out } of way.risks) {
+    strike(out ? troubleOut : trouble, edition.risks[at]!, builds, from, to);
   }
+  addUp(totals, way.landed, from, to);
 }
 
-/** Adds one risk to the builds it strikes: by its own order when most are wanted, build by build for a short range. */
+/** Adds one risk to the builds it strikes: by its own order when all are wanted, build by build for a short range. */
 function strike(
-  totals: Totals,
-  columns: RiskColumns,
-  { builds, out }: Resolved['risks'][number],
+  sum: Column,
+  { order, rank, both }: RiskColumns,
+  builds: number,
   from: number,
   to: number,
 ): void {
-  const { order, rank } = columns;
   if (to - from === BUILDS) {
-    for (let place = 0; place < builds; place += 1) addTrouble(totals, columns, order[place]!, place, out);
+    for (let place = 0; place < builds; place += 1) sum[order[place]!]! += both[place]!;
     return;
   }
   for (let build = from; build < to; build += 1) {
     const place = rank[build]!;
-    if (place < builds) addTrouble(totals, columns, build, place, out);
+    if (place < builds) sum[build]! += both[place]!;
   }
 }
 
-function addTrouble(
-  totals: Totals,
-  { money, hours }: RiskColumns,
-  build: number,
-  place: number,
-  out: boolean,
-): void {
-  totals.troubleMoney[build]! += money[place]!;
-  totals.troubleHours[build]! += hours[place]!;
-  if (out) totals.troubleOut[build]! += hours[place]!;
+/** Freight on the goods, troubles told apart again, and the totals of money and hours. */
+function addUp(totals: Totals, share: Column, from: number, to: number): void {
+  const { goods, local, landed, credits, troubleMoney, money, hours, hoursOut, troubleHours } = totals;
+  for (let build = from; build < to; build += 1) {
+    const both = trouble[build]! + troubleOut[build]!;
+    const cents = Math.floor(both / BESIDE);
+    troubleMoney[build] = cents;
+    troubleHours[build] = both - cents * BESIDE;
+    landed[build] = Math.round(goods[build]! * share[build]!);
+    money[build] = goods[build]! + local[build]! + landed[build]! + cents + credits[build]!;
+    hours[build]! += hoursOut[build]! + troubleHours[build]!;
+    hoursOut[build]! += troubleOut[build]! - Math.floor(troubleOut[build]! / BESIDE) * BESIDE;
+  }
 }

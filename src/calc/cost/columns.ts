@@ -34,11 +34,16 @@ function addOne(total: Column, { column, times }: Term, from: number, to: number
 }
 
 const BINS = 2048;
-const counts = new Int32Array(BINS + 1);
+const places = new Int32Array(BINS + 1);
 const scratch = new Float64Array(BUILDS);
 
-/** A sorted copy of a column: thrown into bins by value, then set straight by insertion. Values need only be finite. */
-export function sortColumn(values: Column): Column {
+interface Bins {
+  readonly low: number;
+  readonly scale: number;
+}
+
+/** Bins of even width over the values, with the place of the first value of each in `places`. Values need only be finite. */
+function binsOf(values: Column): Bins {
   let low = values[0]!;
   let high = low;
   for (let at = 1; at < values.length; at += 1) {
@@ -46,15 +51,20 @@ export function sortColumn(values: Column): Column {
     if (value < low) low = value;
     else if (value > high) high = value;
   }
-  if (high === low) return values.slice();
-  const scale = (BINS - 1) / (high - low);
-  counts.fill(0);
-  for (let at = 0; at < values.length; at += 1) counts[((values[at]! - low) * scale + 1) | 0]! += 1;
-  for (let bin = 1; bin <= BINS; bin += 1) counts[bin]! += counts[bin - 1]!;
+  const scale = high > low ? (BINS - 1) / (high - low) : 0;
+  places.fill(0);
+  for (let at = 0; at < values.length; at += 1) places[(((values[at]! - low) * scale) | 0) + 1]! += 1;
+  for (let bin = 1; bin <= BINS; bin += 1) places[bin]! += places[bin - 1]!;
+  return { low, scale };
+}
+
+/** A sorted copy of a column: thrown into bins by value, then set straight by insertion. */
+export function sortColumn(values: Column): Column {
+  const { low, scale } = binsOf(values);
   const sorted = values.length === BUILDS ? scratch : new Float64Array(values.length);
   for (let at = 0; at < values.length; at += 1) {
     const value = values[at]!;
-    sorted[counts[((value - low) * scale) | 0]!++] = value;
+    sorted[places[((value - low) * scale) | 0]!++] = value;
   }
   insertionSort(sorted);
   return sorted.slice();
@@ -70,6 +80,27 @@ function insertionSort(values: Column): void {
     }
     values[place + 1] = value;
   }
+}
+
+/** Positions of a column of builds from the highest value to the lowest, equal values as they stand. */
+export function highestFirst(values: Column): Uint16Array {
+  const { low, scale } = binsOf(values);
+  const order = new Uint16Array(values.length);
+  for (let at = values.length - 1; at >= 0; at -= 1) {
+    const bin = ((values[at]! - low) * scale) | 0;
+    order[order.length - 1 - places[bin]!++] = at;
+  }
+  for (let at = 1; at < order.length; at += 1) {
+    const position = order[at]!;
+    const value = values[position]!;
+    let place = at - 1;
+    while (place >= 0 && values[order[place]!]! < value) {
+      order[place + 1] = order[place]!;
+      place -= 1;
+    }
+    order[place + 1] = position;
+  }
+  return order;
 }
 
 /**

@@ -4,7 +4,8 @@ import { toCents } from '../core/money.ts';
 import type { PriceBook } from '../core/price-book.ts';
 import type { Risk } from '../core/risk.ts';
 import { parts, risks, tasks } from '../trade.ts';
-import { pertByScore } from './pert.ts';
+import { highestFirst } from './columns.ts';
+import { scoresToPert } from './pert.ts';
 import { BUILDS, stratifiedScores } from './strata.ts';
 
 /**
@@ -21,18 +22,28 @@ export type Column = Float64Array;
 
 export interface RiskColumns {
   /** Builds in the order in which the risk strikes: with a chance of p the first 2,000 p of them have it. */
-  readonly order: Int32Array;
+  readonly order: Uint16Array;
   /** Each build's place in that order. */
-  readonly rank: Int32Array;
+  readonly rank: Uint16Array;
   /** Cents and hundredths of an hour, in the same order. */
   readonly money: Column;
   readonly hours: Column;
+  /** Both in one number, money times `BESIDE` plus hours: one sum then adds up the two. */
+  readonly both: Column;
 }
+
+/** Room for hours beside money in one exact number: 167,000 hours of trouble, and over five million dollars. */
+export const BESIDE = 2 ** 24;
+const worst = (kind: 'money' | 'hours'): number => risks.reduce((sum, risk) => sum + 100 * risk[kind][2], 0);
+if (worst('hours') >= BESIDE || worst('money') >= 2 ** 29 - 1)
+  throw new Error('troubles too large to add exactly');
 
 /** Every draw that an edition of prices stands on. Made once; the same on every machine. */
 export interface Edition {
   readonly book: PriceBook;
   readonly prices: (size: SizeClass) => readonly Column[];
+  /** Parts bought near by, by position. */
+  readonly local: readonly boolean[];
   /** Tasks' own hours by position, and extra work by id. */
   readonly hours: readonly Column[];
   readonly extras: ReadonlyMap<string, Column>;
@@ -61,6 +72,7 @@ function drawEdition(book: PriceBook): Edition {
   return {
     book,
     prices: pricesBySize(book, base),
+    local: parts.map((part) => book.parts[part.id]?.ship === 'none'),
     hours: tasks.map((task) => drawBand(seed, `task ${task.id}`, task.hours, pace)),
     extras: new Map(
       extraWork.map((extra) => [extra.id, drawBand(seed, `extra ${extra.id}`, extra.hours, pace)]),
@@ -84,19 +96,25 @@ export function priceBand(book: PriceBook, part: string): Band {
 
 /** A column of hundredths (cents, or hundredths of an hour) from a band, moving partly with a shared factor. */
 export function drawBand(seed: number, name: string, band: Band, shared: Float64Array): Column {
-  const quantile = pertByScore(band);
-  const own = stratifiedScores(seed, name);
-  const column = new Float64Array(BUILDS);
+  const column = stratifiedScores(seed, name);
+  share(column, shared);
+  return toHundredths(scoresToPert(column, band));
+}
+
+/** Own scores made to move partly with a shared factor, in place. */
+function share(own: Float64Array, shared: Float64Array): void {
   for (let build = 0; build < BUILDS; build += 1) {
-    column[build] = Math.round(100 * quantile(sharedWeight * shared[build]! + ownWeight * own[build]!));
+    own[build] = sharedWeight * shared[build]! + ownWeight * own[build]!;
   }
+}
+
+function toHundredths(column: Float64Array): Column {
+  for (let at = 0; at < column.length; at += 1) column[at] = Math.round(100 * column[at]!);
   return column;
 }
 
-function drawShare(seed: number, name: string, band: Band): Column {
-  const quantile = pertByScore(band);
-  return stratifiedScores(seed, name).map(quantile);
-}
+const drawShare = (seed: number, name: string, band: Band): Column =>
+  scoresToPert(stratifiedScores(seed, name), band);
 
 function pricesBySize(book: PriceBook, base: readonly Column[]): (size: SizeClass) => readonly Column[] {
   const made = new Map<SizeClass, readonly Column[]>([['medium', base]]);
@@ -125,32 +143,32 @@ export function sizedBand(book: PriceBook, part: string, scaled: boolean, size: 
 }
 
 function drawRisks(seed: number): RiskColumns[] {
-  const trouble: Record<Risk['kind'], Float64Array> = {
+  const trouble: Record<Risk['kind'], Float64Array | undefined> = {
     mechanics: stratifiedScores(seed, 'mechanical trouble'),
     electrics: stratifiedScores(seed, 'electrical trouble'),
-    other: new Float64Array(BUILDS),
+    other: undefined,
   };
   return risks.map((risk) => drawRisk(seed, risk, trouble[risk.kind]));
 }
 
-function drawRisk(seed: number, risk: Risk, trouble: Float64Array): RiskColumns {
-  const own = stratifiedScores(seed, `risk ${risk.id}`);
+function drawRisk(seed: number, risk: Risk, trouble: Float64Array | undefined): RiskColumns {
+  const liability = stratifiedScores(seed, `risk ${risk.id}`);
+  if (trouble) share(liability, trouble);
+  const order = highestFirst(liability);
+  const rank = new Uint16Array(BUILDS);
   const severity = stratifiedScores(seed, `severity ${risk.id}`);
-  const liability = own.map((score, build) =>
-    risk.kind === 'other' ? score : sharedWeight * trouble[build]! + ownWeight * score,
-  );
-  const order = Int32Array.from({ length: BUILDS }, (_, build) => build);
-  order.sort((a, b) => liability[b]! - liability[a]!);
-  const money = pertByScore(risk.money);
-  const hours = pertByScore(risk.hours);
-  const rank = new Int32Array(BUILDS);
-  order.forEach((build, place) => {
-    rank[build] = place;
-  });
-  return {
-    order,
-    rank,
-    money: Float64Array.from(order, (build) => Math.round(100 * money(severity[build]!))),
-    hours: Float64Array.from(order, (build) => Math.round(100 * hours(severity[build]!))),
-  };
+  const inOrder = new Float64Array(BUILDS);
+  for (let place = 0; place < BUILDS; place += 1) {
+    rank[order[place]!] = place;
+    inOrder[place] = severity[order[place]!]!;
+  }
+  const hours = toHundredths(scoresToPert(inOrder.slice(), risk.hours));
+  const money = toHundredths(scoresToPert(inOrder, risk.money));
+  return { order, rank, hours, money, both: beside(money, hours) };
+}
+
+function beside(money: Column, hours: Column): Column {
+  const both = new Float64Array(BUILDS);
+  for (let place = 0; place < BUILDS; place += 1) both[place] = money[place]! * BESIDE + hours[place]!;
+  return both;
 }

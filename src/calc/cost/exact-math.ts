@@ -54,7 +54,9 @@ export function normalCdf(z: number): number {
   let sum = z;
   for (let n = 3; n < 200; n += 2) {
     term *= (z * z) / n;
-    sum += term;
+    const next = sum + term;
+    if (next === sum) break;
+    sum = next;
   }
   return 0.5 + sum * exp(-(z * z) / 2) * 0.3989422804014327;
 }

@@ -12,23 +12,20 @@ function expected(column: Float64Array, builds: number): number {
   return sum / BUILDS / 100;
 }
 
+/** What of a risk is the same on every path. */
+const shown = risks.map(
+  ({ levers: _levers, when: _when, countedIn: _countedIn, kind: _kind, chance: _chance, ...rest }) => rest,
+);
+
 /** The risks of a path, ranked by what they cost on average: money, with an hour weighed as ten dollars to order them. */
 export function riskRows(state: State, edition: Edition): RiskRow[] {
   const rows = risks.flatMap((risk, at): RiskRow[] => {
     const chance = chanceOf(at, state);
     if (chance === 0) return [];
     const builds = Math.round(chance * BUILDS);
-    const {
-      levers: _levers,
-      when: _when,
-      countedIn: _countedIn,
-      kind: _kind,
-      chance: _chance,
-      ...shown
-    } = risk;
     return [
       {
-        ...shown,
+        ...shown[at]!,
         injury: risk.injury === true,
         counted: isCounted(risk),
         chance,

@@ -17,7 +17,10 @@ const compiled = risks.map((risk) => ({
 export function chanceOf(at: number, state: State): number {
   const { base, when, levers } = compiled[at]!;
   if (!when(state)) return 0;
-  const chance = levers.reduce((product, lever) => (lever.when(state) ? product * lever.by : product), base);
+  let chance = base;
+  for (let each = 0; each < levers.length; each += 1) {
+    if (levers[each]!.when(state)) chance *= levers[each]!.by;
+  }
   return Math.min(CAP, Math.max(FLOOR, chance));
 }
 

@@ -21,6 +21,6 @@ export function spreadOf(column: Column, unit: number): Spread {
 /** Mean of a column. */
 export function mean(column: Column): number {
   let sum = 0;
-  for (const value of column) sum += value;
+  for (let at = 0; at < column.length; at += 1) sum += column[at]!;
   return sum / column.length;
 }

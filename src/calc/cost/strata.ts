@@ -25,35 +25,36 @@ function seedOf(seed: number, name: string): number {
   return hash >>> 0;
 }
 
-/** A 32-bit counter-based generator: the same numbers on every machine. */
-function generator(seed: number): () => number {
-  let state = seed;
-  return () => {
+/**
+ * Puts the values into an order that belongs to the seed and the name, where they stand (Fisher and Yates with a
+ * 32-bit counter-based generator: the same on every machine). The remainder is taken by a division of floats: exact
+ * for 32 bits, and several times faster than that of whole numbers.
+ */
+function shuffle(values: Int32Array | Float64Array, seed: number, name: string): void {
+  let state = seedOf(seed, name);
+  for (let count = values.length; count > 1; count -= 1) {
     state = (state + 0x6d2b79f5) | 0;
     let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
     mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed);
-    return (mixed ^ (mixed >>> 14)) >>> 0;
-  };
+    const drawn = (mixed ^ (mixed >>> 14)) >>> 0;
+    const other = (drawn - Math.floor(drawn / count) * count) | 0;
+    const kept = values[count - 1]!;
+    values[count - 1] = values[other]!;
+    values[other] = kept;
+  }
 }
 
-/** Positions 0 to count-1 in an order that belongs to the seed and the name (Fisher and Yates). */
+/** Positions 0 to count-1 in an order that belongs to the seed and the name. */
 export function shuffled(count: number, seed: number, name: string): Int32Array {
   const order = new Int32Array(count);
   for (let at = 1; at < count; at += 1) order[at] = at;
-  const next = generator(seedOf(seed, name));
-  for (let at = count - 1; at > 0; at -= 1) {
-    const other = next() % (at + 1);
-    const kept = order[at]!;
-    order[at] = order[other]!;
-    order[other] = kept;
-  }
+  shuffle(order, seed, name);
   return order;
 }
 
-/** One standard normal score for each build, every stratum of 1/2,000 used once (Latin hypercube). */
+/** One standard normal score for each build, every stratum of 1/2,000 used once (Latin hypercube). A fresh array. */
 export function stratifiedScores(seed: number, name: string): Float64Array {
-  const order = shuffled(BUILDS, seed, name);
-  const scores = new Float64Array(BUILDS);
-  for (let build = 0; build < BUILDS; build += 1) scores[build] = strataScores[order[build]!]!;
+  const scores = strataScores.slice();
+  shuffle(scores, seed, name);
   return scores;
 }

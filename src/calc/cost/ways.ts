@@ -1,5 +1,5 @@
 import { answerMasks, choose, type Preference, type Status, usual } from '../choices/choose.ts';
-import { newState, type State } from '../choices/state.ts';
+import { newState, type State, unchosen } from '../choices/state.ts';
 import type { Machine } from '../core/machine.ts';
 import type { Path } from '../core/path.ts';
 import { decisions } from '../guide.ts';
@@ -31,18 +31,13 @@ const isWide = (status: Status, position: number): boolean =>
  * The ways that the builds stand on. With every question settled there is one. An open question is spread: its assumed
  * option in half of the ways, the others sharing the rest, so that the range is honest about what is not yet decided.
  */
-export function waysOf(
-  path: Path,
-  machine: Machine,
-  plan: { state: State; status: Status[] },
-  seed: number,
-): Way[] {
+export function waysOf(path: Path, plan: { state: State; status: Status[] }, seed: number): Way[] {
   const open = plan.status.flatMap((status, position) => (isWide(status, position) ? [position] : []));
   if (open.length === 0) return [{ state: plan.state, from: 0, to: BUILDS }];
   const given = answerMasks(path.answers);
   const picks = new Map(open.map((position) => [position, picksOf(position, seed)]));
   return Array.from({ length: WAYS }, (_, way) => {
-    const state = newState(machine, measure);
+    const state = unchosen(plan.state, measure);
     choose(state, given, preferring(picks, way));
     return { state, from: way * buildsInWay, to: (way + 1) * buildsInWay };
   });

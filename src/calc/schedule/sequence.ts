@@ -70,17 +70,19 @@ export function prerequisites(inPlan: ReadonlySet<string>, state: State): Map<st
  * Throws where the prerequisites run in a circle, an author's mistake that a test looks for on thousands of paths.
  */
 export function orderOf(before: ReadonlyMap<string, readonly string[]>): string[] {
-  const waiting = new Map([...before].map(([id, first]) => [id, new Set(first)]));
-  const ordered: string[] = [];
   const ids = [...before.keys()].sort((a, b) => rank(a) - rank(b));
-  while (ordered.length < ids.length) {
-    const next = ids.find((id) => waiting.get(id)?.size === 0);
-    if (next === undefined) throw new Error(`tasks wait for each other: ${[...waiting.keys()].join(', ')}`);
-    ordered.push(next);
-    waiting.delete(next);
-    for (const first of waiting.values()) first.delete(next);
+  const waitsFor = ids.map((id) => new Set(before.get(id)));
+  const left = Int32Array.from(waitsFor, (first) => first.size);
+  const ordered: string[] = [];
+  for (let next = left.indexOf(0); next >= 0; next = left.indexOf(0)) {
+    const id = ids[next]!;
+    ordered.push(id);
+    left[next] = -1;
+    for (let at = 0; at < ids.length; at += 1) if (waitsFor[at]!.has(id)) left[at]! -= 1;
   }
-  return ordered;
+  if (ordered.length === ids.length) return ordered;
+  const waiting = ids.filter((_, at) => left[at]! > 0);
+  throw new Error(`tasks wait for each other: ${waiting.join(', ')}`);
 }
 
 const stageOrder = [
@@ -98,7 +100,6 @@ const stageOrder = [
 
 export const stageNumber = (task: Task): number => stageOrder.indexOf(task.stage);
 
-const rank = (id: string): number => {
-  const at = position(id);
-  return stageNumber(tasks[at]!) * 1000 + at;
-};
+const ranks = tasks.map((task, at) => stageNumber(task) * 1000 + at);
+
+const rank = (id: string): number => ranks[position(id)]!;

@@ -13,6 +13,8 @@ interface CompiledScaling {
 
 interface CompiledTask {
   readonly task: Task;
+  /** The lathe cannot be used meanwhile. */
+  readonly out: boolean;
   readonly own: Test;
   readonly added: readonly Test[];
   /** True for tasks that only a rule brings in. */
@@ -52,6 +54,7 @@ const compiled: readonly CompiledTask[] = tasks.map((task) => {
   const added = addedBy(task);
   return {
     task,
+    out: task.lathe === 'out',
     own: compile(task.when ?? { kind: 'always' }),
     added,
     onlyByRule: added.length > 0 && task.when === undefined,
@@ -67,25 +70,26 @@ function isInPlan({ own, added, onlyByRule, dropped }: CompiledTask, state: Stat
   return (!onlyByRule && own(state)) || added.some((when) => when(state));
 }
 
-const factor = (task: CompiledTask, state: State): number =>
-  task.scalings.reduce((product, { when, by }) => (when(state) ? product * by : product), 1);
-
-/** A term of the hours with the task it stands on. */
-export interface WorkTerm extends Term {
-  readonly task: Task;
+function factor({ scalings }: CompiledTask, state: State): number {
+  let product = 1;
+  for (let at = 0; at < scalings.length; at += 1) if (scalings[at]!.when(state)) product *= scalings[at]!.by;
+  return product;
 }
 
-/** Every hour of the job, each on its task: the task's own work times its factors, and the extra work on top. */
-export function workOf(state: State, edition: Edition): WorkTerm[] {
-  const work: WorkTerm[] = [];
-  compiled.forEach((each, at) => {
-    if (!isInPlan(each, state)) return;
-    work.push({ task: each.task, column: edition.hours[at]!, times: factor(each, state) });
+/** Every hour of the job: each task's own work times its factors, and the extra work on top; apart while the lathe is out of use. */
+export function workOf(state: State, edition: Edition): { work: Term[]; workOut: Term[] } {
+  const work: Term[] = [];
+  const workOut: Term[] = [];
+  for (let at = 0; at < compiled.length; at += 1) {
+    const each = compiled[at]!;
+    if (!isInPlan(each, state)) continue;
+    const list = each.out ? workOut : work;
+    list.push({ column: edition.hours[at]!, times: factor(each, state) });
     for (const { extra, when } of each.extras) {
-      if (when(state)) work.push({ task: each.task, column: edition.extras.get(extra.id)!, times: 1 });
+      if (when(state)) list.push({ column: edition.extras.get(extra.id)!, times: 1 });
     }
-  });
-  return work;
+  }
+  return { work, workOut };
 }
 
 /** A task of the plan with its hours as a band and why they differ from the plain task. */

@@ -3,13 +3,13 @@ import { useEffect } from 'preact/hooks';
 import type { Decision } from '../../calc/core/decision.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { type Room, rooms } from '../../calc/guide.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../plan/table-roles.ts';
 import { sayAnswer } from '../receipts.ts';
-import { Boundary } from '../shared/Boundary.tsx';
+import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { questionPlace } from '../shared/places.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
-import { $fault, $path, $report, start } from '../stores.ts';
+import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { $path, $report, start } from '../stores.ts';
 import { CheckAnswers } from './CheckAnswers.tsx';
 import { choiceOf, questionsOf } from './order.ts';
 import { Receipt } from './Receipt.tsx';
@@ -60,9 +60,9 @@ function Row({ decision, report }: { decision: Decision; report: Report | undefi
           <Standing decision={decision} report={report} />
         </span>
       </td>
-      <td {...asCell}>
+      <td {...asCell} class="answer-go">
         <a href={questionPlace(decision.id, 'check')} data-keep-path>
-          {answered ? 'Change' : 'Open'}
+          {answered ? 'Change' : 'Answer'}
           <span class="visually-hidden">: {decision.name}</span>
         </a>
       </td>
@@ -99,8 +99,6 @@ function RoomTable({ room, report }: { room: Room; report: Report | undefined })
 
 function Sheet() {
   const report = useStore($report);
-  const fault = useStore($fault);
-  if (fault !== undefined) throw fault;
   return (
     <>
       <Notices />
@@ -109,7 +107,9 @@ function Sheet() {
       {rooms.map((room) => (
         <RoomTable key={room.id} room={room} report={report} />
       ))}
-      <CheckAnswers report={report} />
+      <WithFigures what="the check of your answers">
+        <CheckAnswers report={report} />
+      </WithFigures>
     </>
   );
 }

@@ -14,7 +14,7 @@ function toCard(): void {
 export function BottomBar({ report }: { report: Report }) {
   const limits = useStore($limits);
   const within = (twenty: readonly number[], limit: number | undefined) =>
-    limit === undefined ? 'half of 20' : `${ofTwenty(countWithin(twenty, limit))} fit`;
+    limit === undefined ? 'half the ways' : `${ofTwenty(countWithin(twenty, limit))} fit`;
   const { stop, look } = tallyOf(report);
   const [money, hours] = [middleHalf(report.money.twenty), middleHalf(report.hours.twenty)];
   return (

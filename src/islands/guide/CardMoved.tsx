@@ -12,14 +12,15 @@ const signed = (n: number, text: string): string => (n > 0 ? `+${text}` : n < 0 
 const moneyBy = (n: number): string => signed(roundMoney(n), `$${plain(Math.abs(roundMoney(n)))}`);
 const hoursBy = (n: number): string => `${signed(roundHours(n), plain(Math.abs(roundHours(n)), 1))} h`;
 
-function Row({ receipt: { decision, name, moved } }: { receipt: Receipt }) {
+function Row({ receipt: { decision, name, moved, lost } }: { receipt: Receipt }) {
+  const waiting = lost ? '?' : '…';
   return (
     <tr>
       <th scope="row">
         {decision ? <QuestionLink href={questionPlace(decision)}>{name}</QuestionLink> : name}
       </th>
-      <td class="number">{moved ? moneyBy(moved.moneyAfter - moved.moneyBefore) : '…'}</td>
-      <td class="number">{moved ? hoursBy(moved.hoursAfter - moved.hoursBefore) : '…'}</td>
+      <td class="number">{moved ? moneyBy(moved.moneyAfter - moved.moneyBefore) : waiting}</td>
+      <td class="number">{moved ? hoursBy(moved.hoursAfter - moved.hoursBefore) : waiting}</td>
     </tr>
   );
 }

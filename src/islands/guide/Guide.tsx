@@ -1,7 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { decisionById } from '../../calc/guide.ts';
-import { Boundary } from '../shared/Boundary.tsx';
+import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { $place, startGuide } from './navigate.ts';
 import { titleOf } from './order.ts';
 import { Question } from './Question.tsx';
@@ -39,9 +39,9 @@ export function Guide({ id }: { id: string }) {
         </Boundary>
       </div>
       <aside class="card" aria-label="Running card">
-        <Boundary what="the running card">
+        <WithFigures what="the running card">
           <RunningCard />
-        </Boundary>
+        </WithFigures>
       </aside>
     </div>
   );

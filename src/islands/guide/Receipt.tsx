@@ -36,13 +36,14 @@ export function sayMoved(moved: Moved): string {
 }
 
 function Words({ receipt }: { receipt: ReceiptData }) {
-  const { name, saidNow, moved } = receipt;
+  const { name, saidNow, moved, lost } = receipt;
+  const waiting = lost ? 'What it moves could not be worked out.' : 'Working out what it moves …';
   return (
     <p>
       <b>
         {name}: {saidNow}.
       </b>{' '}
-      {moved ? sayMoved(moved) : 'Working out what it moves …'}{' '}
+      {moved ? sayMoved(moved) : waiting}{' '}
       <button type="button" class="link-button" onClick={undo}>
         Undo<span class="visually-hidden">: {name}</span>
       </button>

@@ -1,6 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import { sizeNames } from '../../calc/facts.ts';
-import { $fault, $path, $report } from '../stores.ts';
+import { $path, $report } from '../stores.ts';
 import { BottomBar } from './BottomBar.tsx';
 import { CardChecks, CardOpen, CardYearly } from './CardChecks.tsx';
 import { CardMoved } from './CardMoved.tsx';
@@ -10,8 +10,6 @@ import { CardRods } from './CardRods.tsx';
 export function RunningCard() {
   const report = useStore($report);
   const { size, edition } = useStore($path);
-  const fault = useStore($fault);
-  if (fault !== undefined) throw fault;
   return (
     <section id="card" tabIndex={-1} aria-labelledby="card-title">
       <div class="card-head">

@@ -7,9 +7,9 @@ import { $path, $report, setSize } from '../stores.ts';
 import { FactField } from './FactField.tsx';
 
 const SIZES: readonly { readonly id: SizeClass; readonly name: string; readonly swing: string }[] = [
-  { id: 'small', name: 'Small', swing: '200 mm swing, 350 between centres, about 60 kg' },
-  { id: 'medium', name: 'Medium', swing: '250 mm swing, 500 between centres, about 140 kg' },
-  { id: 'large', name: 'Large', swing: '320 mm swing, 800 between centres, about 350 kg' },
+  { id: 'small', name: 'Small', swing: '200 mm swing, 350 mm between centres, about 60 kg' },
+  { id: 'medium', name: 'Medium', swing: '250 mm swing, 500 mm between centres, about 140 kg' },
+  { id: 'large', name: 'Large', swing: '320 mm swing, 800 mm between centres, about 350 kg' },
 ];
 
 /** The invented lathe that typical figures come from until the owner's own are typed. */

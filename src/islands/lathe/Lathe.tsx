@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { decisionById } from '../../calc/guide.ts';
 import { Receipt } from '../guide/Receipt.tsx';
 import { RunningCard } from '../guide/RunningCard.tsx';
-import { Boundary } from '../shared/Boundary.tsx';
+import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { questionPlace, to } from '../shared/places.ts';
 import { $path, start } from '../stores.ts';
@@ -56,7 +56,10 @@ export function Lathe() {
           <Notices />
           <h1>Your lathe</h1>
           <p class="lede">
-            What you know of it makes every later figure narrower. Nothing here has to be filled in.
+            What you know of it makes every later figure narrower. Nothing here has to be filled in.{' '}
+            <a href={to('questions/')} data-keep-path>
+              On to the questions
+            </a>
           </p>
           <SizeClassChoice />
           <Figures />
@@ -67,9 +70,9 @@ export function Lathe() {
         </Boundary>
       </div>
       <aside class="card" aria-label="Running card">
-        <Boundary what="the running card">
+        <WithFigures what="the running card">
           <RunningCard />
-        </Boundary>
+        </WithFigures>
       </aside>
     </div>
   );

@@ -1,9 +1,9 @@
 import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
 import { counted } from '../shared/format.ts';
+import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { BillRow } from './BillRow.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from './table-roles.ts';
 import { sumOfBands } from './totals.ts';
 import { priceRange } from './words.ts';
 

@@ -1,8 +1,8 @@
 import type { BillLine } from '../../calc/evaluate.ts';
 import { plain } from '../shared/format.ts';
 import { spanText } from '../shared/span.ts';
+import { asCell, asRow, asRowHead } from '../shared/table-roles.ts';
 import { Ticked } from './Glyphs.tsx';
-import { asCell, asRow, asRowHead } from './table-roles.ts';
 import { priceRange } from './words.ts';
 
 function tag({ owned, credit, yearly, shopTool }: BillLine): string {

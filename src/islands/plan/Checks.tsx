@@ -3,8 +3,8 @@ import type { Check } from '../../calc/core/check.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { $units } from '../preferences.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
+import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { QuestionLinks } from './QuestionLinks.tsx';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from './table-roles.ts';
 import { marginText, quantityText } from './words.ts';
 
 const HEADS = ['Check', 'Yours', 'Limit', 'Margin', 'Result'];
@@ -27,7 +27,7 @@ function Row({ check }: { check: Check }) {
           ? `${quantityText(limit, units)} ${sense === 'at-most' ? 'at most' : 'at least'}`
           : 'not known yet'}
       </td>
-      <td {...asCell} data-label="Margin">
+      <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
         {marginText(check)}
       </td>
       <td {...asCell} data-label="Result">

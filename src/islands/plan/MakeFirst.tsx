@@ -1,9 +1,9 @@
 import type { PlannedTask, Report } from '../../calc/evaluate.ts';
 import { counted } from '../shared/format.ts';
+import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { FoldButton, useFold } from './Fold.tsx';
 import { Blank, TickBox } from './Glyphs.tsx';
 import { keepsAnother, wantedAt } from './numbers.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from './table-roles.ts';
 
 interface Props {
   readonly report: Report;

@@ -2,9 +2,9 @@ import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
-import { Boundary } from '../shared/Boundary.tsx';
+import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { Notices } from '../shared/Notices.tsx';
-import { $fault, $report, start } from '../stores.ts';
+import { $report, start } from '../stores.ts';
 import { Assumptions } from './Assumptions.tsx';
 import { Bill } from './Bill.tsx';
 import { Checks } from './Checks.tsx';
@@ -63,7 +63,6 @@ function unfold(): void {
 /** The plan sheet of the path in the address: everything that follows from the answers, to read or to print. */
 export function Plan() {
   const report = useStore($report);
-  const fault = useStore($fault);
   useEffect(() => {
     start();
     window.addEventListener('beforeprint', unfold);
@@ -72,18 +71,17 @@ export function Plan() {
   return (
     <div class="page plan-sheet">
       <Notices />
-      <Boundary what="the plan">{fault === undefined ? null : <Failed fault={fault} />}</Boundary>
-      {report
-        ? PARTS.map(({ what, Part }) => (
+      <WithFigures what="the plan">
+        {report ? (
+          PARTS.map(({ what, Part }) => (
             <Boundary key={what} what={what}>
               <Part report={report} />
             </Boundary>
           ))
-        : fault === undefined && <Working />}
+        ) : (
+          <Working />
+        )}
+      </WithFigures>
     </div>
   );
-}
-
-function Failed({ fault }: { fault: unknown }): never {
-  throw fault;
 }

@@ -1,9 +1,9 @@
 import type { Report, RiskRow } from '../../calc/evaluate.ts';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
+import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { FoldButton, useFold } from './Fold.tsx';
 import { Ticked } from './Glyphs.tsx';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from './table-roles.ts';
 import { priceRange } from './words.ts';
 
 const HEADS = [
@@ -15,8 +15,17 @@ const HEADS = [
   'What prevents it',
 ];
 
-const onAverage = ({ counted: isSummed, expectedMoney, expectedHours }: RiskRow): string =>
-  isSummed ? `${money(expectedMoney)}, ${hours(expectedHours)}` : 'shown, in no total';
+/** Money and hours, each on a line that does not break. */
+function Both({ cost, time }: { cost: string; time: string }) {
+  return (
+    <span>
+      <span class="unbroken">{cost}</span>, <span class="unbroken">{time}</span>
+    </span>
+  );
+}
+
+const onAverage = ({ counted: isSummed, expectedMoney, expectedHours }: RiskRow) =>
+  isSummed ? <Both cost={money(expectedMoney)} time={hours(expectedHours)} /> : 'shown, in no total';
 
 function Row({ risk }: { risk: RiskRow }) {
   return (
@@ -34,7 +43,7 @@ function Row({ risk }: { risk: RiskRow }) {
         {chanceOfTwenty(risk.chance)}
       </td>
       <td {...asCell} data-label="If it does">
-        {priceRange(risk.money)}, {hoursRange(risk.hours[0], risk.hours[2])}
+        <Both cost={priceRange(risk.money)} time={hoursRange(risk.hours[0], risk.hours[2])} />
       </td>
       <td {...asCell} data-label="On average">
         {onAverage(risk)}

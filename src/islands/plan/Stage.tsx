@@ -22,20 +22,25 @@ function Rail({ stage }: { stage: StagePlan }) {
   const cuts = stage.tasks.filter(({ undo }) => undo === 'cannot-be-undone').length;
   return (
     <div class="stage-rail">
-      <span class="numeral">{stage.number}</span>
-      <h2>{stage.name}</h2>
+      <h2>
+        <span class="numeral">{stage.number}</span> {stage.name}
+      </h2>
       <dl>
-        <dt>Hours, all quick to all slow</dt>
-        <dd>
-          <DimensionLine text={taskHours(stage.hours)} length={138} />
-        </dd>
-        <dt>Lathe</dt>
-        <dd>{latheWords(stage)}</dd>
+        <div>
+          <dt>Hours, quick to slow</dt>
+          <dd>
+            <DimensionLine text={taskHours(stage.hours)} length={138} />
+          </dd>
+        </div>
+        <div>
+          <dt>Lathe</dt>
+          <dd>{latheWords(stage)}</dd>
+        </div>
         {cuts > 0 ? (
-          <>
-            <dt>Cuts for ever</dt>
+          <div>
+            <dt>Cannot be undone</dt>
             <dd>{counted(cuts, 'task')}</dd>
-          </>
+          </div>
         ) : null}
       </dl>
     </div>

@@ -17,7 +17,7 @@ export function StageRisks({ risks, stage }: { risks: readonly RiskRow[]; stage:
       {shown.map((risk) => (
         <p key={risk.id} class="stage-risk">
           <ResultMark result={risk.injury ? 'stop' : 'look'} word={risk.injury ? 'injury' : 'look'} />{' '}
-          {risk.name}: {risk.prevent} <span class="quiet">{chanceOfTwenty(risk.chance)} meet it.</span>
+          {risk.name} ({chanceOfTwenty(risk.chance)}). {risk.prevent}
         </p>
       ))}
     </>

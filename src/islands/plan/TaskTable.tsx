@@ -1,7 +1,7 @@
 import type { PlannedTask, StagePlan } from '../../calc/evaluate.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
+import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { CannotUndo, TickBox } from './Glyphs.tsx';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from './table-roles.ts';
 import { taskHours } from './words.ts';
 
 type Numbers = ReadonlyMap<string, string>;

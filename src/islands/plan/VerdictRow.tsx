@@ -67,8 +67,8 @@ export function VerdictRow({ report }: { report: Report }) {
         <Stops report={report} />
         <p>
           <b>The view from outside:</b> first conversions overrun their first plan by about half (a judgement,
-          not a count). The tasks alone add up to {hoursRange(low, high)}, all quick or all slow. The rods
-          count the troubles too; the hours beside a task do not.
+          not a count). The tasks alone add up to {hoursRange(low, high)}, from all quick to all slow. The
+          rods count the troubles too; the hours beside a task do not.
         </p>
       </div>
     </section>

@@ -1,4 +1,7 @@
+import { useStore } from '@nanostores/preact';
 import { Component, type ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
+import { $fault, $path, $report } from '../stores.ts';
 import { to } from './places.ts';
 
 interface Props {
@@ -32,9 +35,22 @@ function Apology({ fault, what }: { fault: unknown; what: string }) {
   );
 }
 
-/** Keeps the rest of the page when a part of it fails, shows the link so that the work survives, and says what to report. */
-export class Boundary extends Component<Props, { fault?: unknown }> {
-  override state: { fault?: unknown } = {};
+interface CatcherProps extends Props {
+  /** What stood on the sheet when this was drawn; with something new the part is tried again. */
+  readonly moment: unknown;
+}
+
+interface CatcherState {
+  readonly fault?: unknown;
+  readonly moment?: unknown;
+}
+
+class Catcher extends Component<CatcherProps, CatcherState> {
+  override state: CatcherState = {};
+
+  static override getDerivedStateFromProps({ moment }: CatcherProps, state: CatcherState) {
+    return state.moment === moment ? null : { moment, fault: undefined };
+  }
 
   static override getDerivedStateFromError(fault: unknown) {
     return { fault };
@@ -44,4 +60,29 @@ export class Boundary extends Component<Props, { fault?: unknown }> {
     const { fault } = this.state;
     return fault === undefined ? this.props.children : <Apology fault={fault} what={this.props.what} />;
   }
+}
+
+/**
+ * Keeps the rest of the page when a part of it fails, shows the link so that the work survives, and says what to report.
+ * The next answer gets a fresh try.
+ */
+export function Boundary({ what, children }: Props) {
+  const path = useStore($path);
+  const report = useStore($report);
+  const moment = useMemo(() => ({ path, report }), [path, report]);
+  return (
+    <Catcher what={what} moment={moment}>
+      {children}
+    </Catcher>
+  );
+}
+
+/** A part that lives on the figures: where working them out failed it says so in its place. */
+export function WithFigures({ what, children }: Props) {
+  const fault = useStore($fault);
+  return fault === undefined ? (
+    <Boundary what={what}>{children}</Boundary>
+  ) : (
+    <Apology fault={fault} what={what} />
+  );
 }

@@ -41,7 +41,11 @@ export const buyingRisks: readonly Risk[] = [
         why: 'what it cannot do it will never do',
       },
       { when: is('control', 'parallel-port-pc'), by: 1.6, why: 'one port has five inputs' },
-      { when: is('control', 'thread-synchroniser'), by: 0.5, why: 'it promises little, and does that' },
+      {
+        when: is('control', 'thread-synchroniser'),
+        by: 0.3,
+        why: 'it promises little, does that, and costs little to replace',
+      },
     ],
   },
   {

@@ -86,7 +86,7 @@ export const useRisks: readonly Risk[] = [
     levers: [
       { when: is('tool-holding', 'automatic-changer'), by: 1.6, why: 'one wrong index is a crash' },
       { when: typed, by: 1.6, why: 'a typing error moves as told' },
-      { when: synchroniser, by: 0.5, why: 'a hand stays near the slides' },
+      { when: synchroniser, by: 0.3, why: 'no offsets, no fast moves, and a hand stays near the slides' },
     ],
   },
   {

@@ -1,5 +1,6 @@
-import { any, is } from '../../core/condition.ts';
+import { all, any, is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
+import { oneSlide } from '../motors/driven.ts';
 import { asTheMakerMadeIt, onPorts, realTimePc, synchroniser, wheelsOnOnePort } from './kinds.ts';
 
 export const controlTasks: readonly Task[] = [
@@ -29,6 +30,7 @@ export const controlTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Page numbers written down for: threading with a counting sensor, encoder lines, diameter mode, tool count, inputs and outputs, soft limits.',
+    scale: [{ when: synchroniser, by: 0.5, why: 'a thin manual: pitches, encoder lines, drive signals' }],
   },
   {
     id: 'first-power-control',
@@ -57,7 +59,7 @@ export const controlTasks: readonly Task[] = [
         by: 0.5,
         why: 'a ready-made control has nothing to install',
       },
-      { when: synchroniser, by: 0.4, why: 'a synchroniser box is one plug and a few keys' },
+      { when: synchroniser, by: 0.3, why: 'a synchroniser box is one plug and a few keys' },
     ],
   },
   {
@@ -100,7 +102,8 @@ export const controlTasks: readonly Task[] = [
       },
       { when: is('control', 'desktop-with-controller'), by: 0.7, why: 'screens that help to set up' },
       { when: is('control', 'small-board'), by: 0.6, why: 'there is less to set' },
-      { when: synchroniser, by: 0.25, why: 'screw lead, encoder lines and direction are all it asks' },
+      { when: synchroniser, by: 0.2, why: 'screw lead, encoder lines and direction are all it asks' },
+      { when: all(synchroniser, oneSlide), by: 0.75, why: 'one screw to tell it about' },
       { when: is('operator-panel', 'keyboard-and-mouse'), by: 0.75, why: 'no pendant or buttons to assign' },
     ],
   },

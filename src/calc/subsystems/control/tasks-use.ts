@@ -1,5 +1,6 @@
-import { is } from '../../core/condition.ts';
+import { all, is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
+import { oneSlide } from '../motors/driven.ts';
 import { synchroniser, twoMachines } from './kinds.ts';
 
 export const useTasks: readonly Task[] = [
@@ -13,7 +14,7 @@ export const useTasks: readonly Task[] = [
     tools: 'Practice stock, one template program',
     lathe: 'usable',
     undo: 'can-be-undone',
-    test: 'You set three tools, cut a stepped bar and a thread, and mend one wrong offset, all without the manual.',
+    test: 'Without the manual you cut a thread up to a shoulder; where programs are run, you also set three tools, cut a stepped bar and mend one wrong offset.',
     safety:
       'First run of any program: air cut, one line at a time, a quarter of the feed, guard shut, hand on feed hold.',
     extra: [
@@ -30,7 +31,10 @@ export const useTasks: readonly Task[] = [
         why: 'drawing, tool paths, and the translator to your control',
       },
     ],
-    scale: [{ when: synchroniser, by: 0.5, why: 'no programs, only pitches, stops and tapers' }],
+    scale: [
+      { when: synchroniser, by: 0.4, why: 'no programs, only pitches, stops and tapers' },
+      { when: all(synchroniser, oneSlide), by: 0.6, why: 'pitches and one stop; no tapers' },
+    ],
   },
   {
     id: 'changeover-wiring',

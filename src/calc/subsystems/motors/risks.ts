@@ -1,5 +1,6 @@
 import { any, is, not } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
+import { oneSlide } from './driven.ts';
 
 export const risks: readonly Risk[] = [
   {
@@ -31,6 +32,11 @@ export const risks: readonly Risk[] = [
         by: 0.5,
         why: 'a larger motor on the carriage',
       },
+      {
+        when: is('control', 'thread-synchroniser'),
+        by: 0.5,
+        why: 'no drilling and no fast moves under power',
+      },
     ],
   },
   {
@@ -61,6 +67,7 @@ export const risks: readonly Risk[] = [
         by: 1.6,
         why: 'plugs are changed over again and again',
       },
+      { when: oneSlide, by: 0.6, why: 'a single drive to kill' },
     ],
   },
   {

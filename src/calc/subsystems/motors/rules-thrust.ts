@@ -1,6 +1,6 @@
-import { all, any, atLeast, is, known } from '../../core/condition.ts';
+import { all, any, atLeast, is, known, not } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
-import { crossDriven } from './driven.ts';
+import { crossDriven, runsPrograms } from './driven.ts';
 
 /** What each kind and size of motor asks for. */
 export const thrustRules: readonly Rule[] = [
@@ -13,7 +13,7 @@ export const thrustRules: readonly Rule[] = [
       { kind: 'addsTask', task: 'alarm-test' },
       { kind: 'warns', level: 'note' },
     ],
-    say: 'Wire the motor alarms in one line, closed while all is well, to an input that stops the program; otherwise nothing notices a slip.',
+    say: 'Wire the motor alarms in one line, closed while all is well, to an input that stops the movement; otherwise nothing notices a slip.',
   },
   {
     id: 'servo-without-reduction',
@@ -25,13 +25,23 @@ export const thrustRules: readonly Rule[] = [
   {
     id: 'plain-steppers-slip-silently',
     subsystem: 'motors',
-    when: is('axis-motor', 'open-loop-stepper'),
+    when: all(is('axis-motor', 'open-loop-stepper'), runsPrograms),
     then: [
       { kind: 'assumes', name: 'axis-margin', value: 2 },
       { kind: 'addsTask', task: 'rehome-each-part' },
       { kind: 'warns', level: 'note' },
     ],
     say: 'Plain steppers lose steps without telling: plan twice the push you need and start each part from the home switches.',
+  },
+  {
+    id: 'plain-steppers-in-hand-work',
+    subsystem: 'motors',
+    when: all(is('axis-motor', 'open-loop-stepper'), not(runsPrograms)),
+    then: [
+      { kind: 'assumes', name: 'axis-margin', value: 2 },
+      { kind: 'warns', level: 'note' },
+    ],
+    say: 'Plain steppers lose steps without telling: plan twice the push you need, and pick a thread up anew after a growl.',
   },
   {
     id: 'drill-limited-by-plain-stepper',

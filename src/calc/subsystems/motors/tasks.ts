@@ -1,12 +1,10 @@
-import { any, is } from '../../core/condition.ts';
+import { all, any, is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
+import { crossDriven, oneSlide, runsPrograms, tailstockDriven } from './driven.ts';
 
 const canRunAway = is('axis-motor', 'mains-servo', 'used-dc-servo');
-const hasAlarm = any(
-  canRunAway,
-  is('axis-motor', 'closed-loop-stepper'),
-  is('driven-axes', 'both-and-tailstock'),
-);
+const hasAlarm = any(canRunAway, is('axis-motor', 'closed-loop-stepper'), tailstockDriven);
+const oneMotor = (by: number) => ({ when: oneSlide, by, why: 'one motor' });
 
 export const tasks: readonly Task[] = [
   {
@@ -24,7 +22,7 @@ export const tasks: readonly Task[] = [
     extra: [
       {
         id: 'extra-heavy-motor-mounts-cross',
-        when: is('motor-size', 'face-86-both'),
+        when: all(is('motor-size', 'face-86-both'), crossDriven),
         hours: [2, 3, 5],
         why: 'the cross slide needs a heavy bracket too, checked for room all round',
       },
@@ -94,20 +92,25 @@ export const tasks: readonly Task[] = [
         why: 'each motor with its drive inside is set up through its own plug',
       },
     ],
+    scale: [
+      oneMotor(0.6),
+      { when: is('control', 'thread-synchroniser'), by: 0.7, why: 'direction and current; no home inputs' },
+    ],
   },
   {
     id: 'alarm-test',
     subsystem: 'motors',
     stage: 'bench-electrics',
-    name: 'Prove that a motor alarm stops the program',
+    name: 'Prove that a motor alarm stops the movement',
     hours: [0.3, 1, 2],
     when: hasAlarm,
     after: ['bench-motors'],
     tools: 'A test program, a hand on the encoder plug',
     lathe: 'usable',
     undo: 'can-be-undone',
-    test: 'Unplug each encoder in turn, or hold the shaft: the program stops every time. A wire cut in the alarm line also stops it.',
+    test: 'Unplug each encoder in turn, or hold the shaft: everything stops every time. A wire cut in the alarm line also stops it.',
     note: 'The alarm contacts stand in one line, closed while all is well, so that a broken wire reads as an alarm.',
+    scale: [oneMotor(0.6)],
   },
   {
     id: 'servo-first-enable',
@@ -129,6 +132,7 @@ export const tasks: readonly Task[] = [
     test: 'Turned by hand with the drive off, the counts go the right way; enabled at a low torque limit it holds still; the stop removes power each time.',
     safety:
       'A servo whose encoder counts backwards runs away at full force. Belt off, hand on the stop, low torque limit, nobody near the slide.',
+    scale: [oneMotor(0.6)],
   },
   {
     id: 'rehome-each-part',
@@ -136,7 +140,7 @@ export const tasks: readonly Task[] = [
     stage: 'prove',
     name: 'Put a homing move at the start of every program',
     hours: [0.2, 0.5, 1],
-    when: is('axis-motor', 'open-loop-stepper'),
+    when: all(is('axis-motor', 'open-loop-stepper'), runsPrograms),
     after: ['homing-and-soft-limits'],
     tools: 'The program template',
     lathe: 'usable',

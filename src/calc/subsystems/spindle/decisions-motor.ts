@@ -1,4 +1,6 @@
+import { not } from '../../core/condition.ts';
 import type { Decision } from '../../core/decision.ts';
+import { knobStaysInHand } from './drive.ts';
 
 export const motorDecisions: readonly Decision[] = [
   {
@@ -130,6 +132,7 @@ export const motorDecisions: readonly Decision[] = [
     thumb:
       'Stop within about 3 s only where the chuck is locked or bolted on; with a bare screwed nose let it ramp for 5 s or more.',
     findOut: 'Look behind the chuck: a thread, three cams, or bolts.',
+    askWhen: not(knobStaysInHand),
     assume: ['forward-and-reverse', 'forward-only'],
     assumeWhy: 'Drives reverse anyway; a screwed nose then needs its lock.',
     open: 'options',

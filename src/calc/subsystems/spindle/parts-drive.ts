@@ -115,7 +115,10 @@ export const driveParts: readonly Part[] = [
     id: 'motor-starter',
     name: 'Motor starter with overload and no-volt release',
     note: 'Motor-rated: starting takes about six times the running current. A small relay may only work its coil.',
-    needs: once(is('spindle-motor', 'keep-single-phase'), 'lets the program switch the motor safely'),
+    needs: once(
+      is('spindle-motor', 'keep-single-phase'),
+      'switches the motor safely, and keeps it off when power comes back',
+    ),
   },
   {
     ...base,

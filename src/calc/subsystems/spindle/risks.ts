@@ -1,6 +1,6 @@
-import { all, any, atLeast, is } from '../../core/condition.ts';
+import { all, any, atLeast, below, is } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
-import { anySensor, cutsThreads, looseNose, newMotor } from './drive.ts';
+import { anySensor, byProgram, cutsThreads, looseNose, newMotor, oftenOneMark } from './drive.ts';
 
 const base = { subsystem: 'spindle', stage: 'commission' } as const;
 const slowCounting = is('control', 'parallel-port-pc', 'two-parallel-ports-pc', 'small-board');
@@ -24,13 +24,16 @@ export const risks: readonly Risk[] = [
     when: all(anySensor, cutsThreads),
     levers: [
       { when: is('spindle-sensor', 'one-mark-a-turn'), by: 1.6, why: 'one mark a turn' },
-      { when: is('spindle-motor', 'keep-speed-knob'), by: 1.4, why: 'a motor that sags' },
-      { when: is('spindle-motor', 'servo-spindle'), by: 0.6, why: 'a spindle that does not sag' },
       {
-        when: is('control', 'desktop-with-controller', 'small-board'),
-        by: 1.6,
-        why: 'many of these read one mark a turn while threading',
+        when: all(
+          is('spindle-motor', 'keep-speed-knob'),
+          any(is('spindle-sensor', 'one-mark-a-turn'), oftenOneMark),
+        ),
+        by: 1.4,
+        why: 'a motor that sags, on a control that does not follow it',
       },
+      { when: is('spindle-motor', 'servo-spindle'), by: 0.6, why: 'a spindle that does not sag' },
+      { when: oftenOneMark, by: 1.6, why: 'many of these read one mark a turn while threading' },
     ],
   },
   {
@@ -60,16 +63,19 @@ export const risks: readonly Risk[] = [
     id: 'chuck-unscrews',
     kind: 'other',
     name: 'The chuck unscrews and is thrown',
-    cause: 'Reverse or hard braking on a screwed nose.',
+    cause: 'Reverse, hard braking or a brake that grabs, on a screwed nose.',
     effect: 'Injury.',
     sign: 'The chuck is loose after a stop.',
     prevent: 'Lock it. Ramp every stop. Forward only unless it is locked.',
     injury: true,
-    chance: [0.005, 0.02, 0.05],
+    chance: [0.01, 0.03, 0.08],
     money: [0, 60, 400],
     hours: [0, 2, 10],
-    when: all(newMotor, looseNose),
-    levers: [{ when: is('reversing', 'forward-and-reverse'), by: 1.6, why: 'the spindle reverses' }],
+    when: all(looseNose, any(newMotor, is('spindle-stop', 'mechanical-brake'))),
+    levers: [
+      { when: is('reversing', 'forward-only'), by: 0.5, why: 'it never turns backwards' },
+      { when: is('spindle-stop', 'mechanical-brake'), by: 1.6, why: 'a brake grabs' },
+    ],
   },
   {
     ...base,
@@ -84,7 +90,7 @@ export const risks: readonly Risk[] = [
     chance: [0.2, 0.35, 0.55],
     money: [20, 110, 350],
     hours: [1, 5, 14],
-    when: any(newMotor, is('spindle-motor', 'keep-speed-knob')),
+    when: any(newMotor, all(is('spindle-motor', 'keep-speed-knob'), byProgram)),
     levers: [
       {
         when: is('spindle-motor', 'servo-spindle', 'brushless-kit'),
@@ -109,7 +115,10 @@ export const risks: readonly Risk[] = [
     money: [0, 150, 600],
     hours: [0, 4, 15],
     when: newMotor,
-    levers: [],
+    levers: [
+      { when: below('belt-steps', 1.5), by: 0.5, why: 'there is no belt to move' },
+      { when: is('speed-command', 'speed-by-knob'), by: 0.5, why: 'no program can raise the speed' },
+    ],
   },
   {
     ...base,

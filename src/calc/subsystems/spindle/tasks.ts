@@ -211,6 +211,7 @@ const fitting: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'The card hangs on the belt cover.',
     safety: 'Changing the belt changes the speed that is safe.',
+    scale: [{ when: not(byProgram), by: 0.5, why: 'speeds and pitches only; drills are fed by hand' }],
   },
 ];
 

@@ -1,4 +1,5 @@
 import type { Decision } from '../../core/decision.ts';
+import { screwsToCover } from './wired.ts';
 
 const chipsAndCoolant: Decision = {
   id: 'chips-and-coolant',
@@ -51,6 +52,7 @@ const wayCovers: Decision = {
   thumb: 'Bellows are 1.25 times the travel when open and about a sixth of it when shut.',
   findOut:
     'Measure the free length at each end of the slide with it at the end of travel. Write down millimetres.',
+  askWhen: screwsToCover,
   assume: ['bellows', 'wipers-only', 'spring-covers'],
   assumeWhy: 'Until you choose we plan with wipers and a bellows over each screw.',
   open: 'options',

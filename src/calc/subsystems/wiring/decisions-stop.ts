@@ -1,4 +1,5 @@
 import type { Decision } from '../../core/decision.ts';
+import { programStarts } from './wired.ts';
 
 const stopCircuit: Decision = {
   id: 'stop-circuit',
@@ -117,6 +118,7 @@ const chuckGuard: Decision = {
   thumb: 'A lathe that starts by program gets a guard with a switch in the spindle circuit.',
   findOut:
     'Measure the largest chuck with its jaws open and the height above it. Write down both in millimetres.',
+  askWhen: programStarts,
   assume: ['shield-with-switch', 'hinged-shield', 'no-guard'],
   assumeWhy: 'Until you choose we plan with a guard that keeps the spindle off while it is open.',
   open: 'options',

@@ -1,6 +1,6 @@
-import { always, any, is } from '../../core/condition.ts';
+import { all, always, any, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
-import { screenedWork } from './wired.ts';
+import { cabinetWork, screenedWork, synchroniser } from './wired.ts';
 
 /** Small goods that go into the cabinet, and the cabinet itself. */
 export const cabinetParts: readonly Part[] = [
@@ -11,7 +11,7 @@ export const cabinetParts: readonly Part[] = [
     note: '0.5, 0.75 and 1.5 mm²; one colour for each job, as your code says.',
     unit: 'kit',
     combine: 'most',
-    needs: [{ when: screenedWork, qty: 1, why: 'wires inside the cabinet' }],
+    needs: [{ when: cabinetWork, qty: 1, why: 'wires inside the cabinet' }],
   },
   {
     id: 'rail-and-terminals',
@@ -21,7 +21,7 @@ export const cabinetParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     spares: 'A tenth more terminals.',
-    needs: [{ when: screenedWork, qty: 1, why: 'where wires from outside meet those inside' }],
+    needs: [{ when: cabinetWork, qty: 1, why: 'where wires from outside meet those inside' }],
   },
   {
     id: 'glands-and-trunking',
@@ -30,7 +30,7 @@ export const cabinetParts: readonly Part[] = [
     note: 'A gland for each cable and a fifth more.',
     unit: 'lot',
     combine: 'most',
-    needs: [{ when: screenedWork, qty: 1, why: 'holds cables where they enter' }],
+    needs: [{ when: cabinetWork, qty: 1, why: 'holds cables where they enter' }],
   },
   {
     id: 'ferrites',
@@ -39,7 +39,18 @@ export const cabinetParts: readonly Part[] = [
     note: 'One at the drive end of noisy leads, one on the encoder lead.',
     unit: 'lot',
     combine: 'most',
-    needs: [{ when: screenedWork, qty: 1, why: 'takes the edge off noise' }],
+    needs: [{ when: cabinetWork, qty: 1, why: 'takes the edge off noise' }],
+  },
+  {
+    id: 'small-box-lot',
+    subsystem: 'wiring',
+    name: 'Wire, terminals, glands, ferrites and labels for a small box',
+    note: 'A strip of 12 to 20 ways, a handful of ferrules and lugs, five glands, two clip-on ferrites.',
+    unit: 'lot',
+    combine: 'most',
+    needs: [
+      { when: all(screenedWork, synchroniser), qty: 1, why: 'one supply and one or two drives need no more' },
+    ],
   },
   {
     id: 'steel-cabinet-part',
@@ -55,7 +66,7 @@ export const cabinetParts: readonly Part[] = [
     id: 'plastic-box-part',
     subsystem: 'wiring',
     name: 'Plastic or hobby box',
-    note: 'With room round each supply for air.',
+    note: 'With room round each supply for air. With one or two drives and room to spare it needs no fan.',
     unit: 'each',
     combine: 'most',
     needs: [{ when: is('housing', 'plastic-box'), qty: 1, why: 'houses the electronics' }],
@@ -70,7 +81,7 @@ export const cabinetParts: readonly Part[] = [
     spares: 'One pack of filters.',
     needs: [
       {
-        when: any(is('housing', 'steel-cabinet'), is('housing', 'plastic-box')),
+        when: any(is('housing', 'steel-cabinet'), all(is('housing', 'plastic-box'), not(synchroniser))),
         qty: 1,
         why: 'at most 45 °C inside',
       },

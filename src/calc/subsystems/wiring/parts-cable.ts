@@ -1,8 +1,8 @@
-import { all, always, any, is, not } from '../../core/condition.ts';
+import { all, any, is, not } from '../../core/condition.ts';
 import { figure, type Machine } from '../../core/machine.ts';
 import type { Part } from '../../core/part.ts';
-import { carriageDriven, crossDriven } from '../motors/driven.ts';
-import { axisEncoders, screenedWork } from './wired.ts';
+import { carriageDriven, crossDriven, tailstockDriven } from '../motors/driven.ts';
+import { axisEncoders, leadsInTheSet, screenedWork, synchroniser } from './wired.ts';
 
 /** Metres for n runs along the bed with two metres to the cabinet each and a fifth to spare. */
 const runs = (n: number) => (m: Machine) => Math.ceil(n * (figure(m, 'bed-length') + 2) * 1.2);
@@ -13,9 +13,12 @@ const shortRun = (m: Machine) => Math.ceil((figure(m, 'bed-length') + 1) * 1.2);
 /** Metres of chain that follow the carriage. */
 const chain = (m: Machine) => Math.ceil(figure(m, 'carriage-travel') / 2 + 0.3);
 
-const byMetre = is('cable', 'screened-cable');
+/** Motor leads are made up by the owner: neither moulded nor part of the set. */
+const byMetre = all(is('cable', 'screened-cable'), not(leadsInTheSet));
 const homing = all(screenedWork, not(is('home-limits', 'no-homing')));
 const limits = all(screenedWork, is('home-limits', 'home-and-limit-switches'));
+/** The lot for a small box has ferrules and labels in it. */
+const smallLot = all(screenedWork, synchroniser);
 const spindleSensor = all(screenedWork, not(is('spindle-sensor', 'no-sensor')));
 const spindleEncoder = is('spindle-sensor', 'encoder-100-200', 'encoder-1000-up', 'ring-encoder');
 const spindleLead = all(
@@ -36,7 +39,7 @@ export const cableParts: readonly Part[] = [
       { when: all(byMetre, carriageDriven), qty: runs(1), why: 'to the carriage motor' },
       { when: all(byMetre, crossDriven), qty: runs(1), why: 'to the cross-slide motor, through the chain' },
       {
-        when: all(screenedWork, is('driven-axes', 'both-and-tailstock')),
+        when: all(screenedWork, tailstockDriven),
         qty: runs(1),
         why: 'to the tailstock motor',
       },
@@ -105,7 +108,7 @@ export const cableParts: readonly Part[] = [
       { when: all(byMetre, axisEncoders), qty: 1, why: 'motor encoders' },
       { when: spindleSensor, qty: 1, why: 'spindle sensor' },
       { when: homing, qty: 1, why: 'home switches' },
-      { when: screenedWork, qty: 1, why: 'stop button and guard' },
+      { when: all(screenedWork, not(synchroniser)), qty: 1, why: 'stop button and guard' },
     ],
   },
   {
@@ -117,7 +120,7 @@ export const cableParts: readonly Part[] = [
     combine: 'most',
     needs: [
       {
-        when: all(screenedWork, any(crossDriven, carriageDriven)),
+        when: all(screenedWork, any(crossDriven, is('carriage-drive', 'rack-pinion'))),
         qty: chain,
         why: 'leads that travel with the carriage',
       },
@@ -139,7 +142,7 @@ export const cableParts: readonly Part[] = [
     note: 'An assortment; 150 to 300 ferrules go into a cabinet.',
     unit: 'kit',
     combine: 'most',
-    needs: [{ when: always, qty: 1, why: 'an end on every wire' }],
+    needs: [{ when: not(smallLot), qty: 1, why: 'an end on every wire' }],
   },
   {
     id: 'labels-and-sleeves',
@@ -148,6 +151,6 @@ export const cableParts: readonly Part[] = [
     note: '80 to 150 numbers, the same as on the drawing.',
     unit: 'lot',
     combine: 'most',
-    needs: [{ when: always, qty: 1, why: 'a number on both ends of every wire' }],
+    needs: [{ when: not(smallLot), qty: 1, why: 'a number on both ends of every wire' }],
   },
 ];

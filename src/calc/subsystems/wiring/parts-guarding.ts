@@ -1,6 +1,6 @@
 import { all, always, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
-import { servoAxes } from './wired.ts';
+import { programStarts, servoAxes } from './wired.ts';
 
 /** Stop, guard and protection of people. */
 export const guardingParts: readonly Part[] = [
@@ -23,7 +23,7 @@ export const guardingParts: readonly Part[] = [
     note: 'The same kind, on the shelf: a lathe whose button fails stands still.',
     unit: 'each',
     combine: 'most',
-    needs: [{ when: always, qty: 1, why: 'nobody is tempted to bridge a broken one' }],
+    needs: [{ when: programStarts, qty: 1, why: 'nobody is tempted to bridge a broken one' }],
   },
   {
     id: 'safety-relay',
@@ -99,7 +99,11 @@ export const guardingParts: readonly Part[] = [
     scaled: true,
     spares: 'One sheet.',
     needs: [
-      { when: not(is('chips-and-coolant', 'flood')), qty: 1, why: 'between chips and your face' },
+      {
+        when: all(programStarts, not(is('chips-and-coolant', 'flood'))),
+        qty: 1,
+        why: 'between chips and your face while a program cuts',
+      },
       { when: is('chips-and-coolant', 'mist-or-air'), qty: 1, why: 'chips blown sideways and behind' },
     ],
   },

@@ -1,5 +1,6 @@
-import { always, is, measureAbove, not } from '../../core/condition.ts';
+import { all, always, is, measureAbove, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
+import { knobStaysInHand } from '../spindle/drive.ts';
 import { noisySpindle } from './wired.ts';
 
 /** Everything between the outlet and the drives. */
@@ -99,13 +100,13 @@ export const mainsParts: readonly Part[] = [
     id: 'contactor',
     subsystem: 'wiring',
     name: 'Contactor',
-    note: 'A heavy-duty relay rated for motors; linked contacts where a safety relay watches it.',
+    note: 'A heavy-duty relay rated for motors; linked contacts where a safety relay watches it. Where drive and speed board both simply lose power, one with poles for both does.',
     unit: 'each',
     combine: 'sum',
     needs: [
       { when: always, qty: 1, why: 'cuts the axis drives' },
       {
-        when: not(is('spindle-motor', 'keep-single-phase')),
+        when: all(not(is('spindle-motor', 'keep-single-phase')), not(knobStaysInHand)),
         qty: 1,
         why: 'cuts the spindle drive',
       },

@@ -1,6 +1,7 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
 import { carriageDriven, crossDriven } from '../motors/driven.ts';
+import { carriageScrewToCover, crossScrewToCover, screwsToCover } from './wired.ts';
 
 const homing = not(is('home-limits', 'no-homing'));
 const limits = is('home-limits', 'home-and-limit-switches');
@@ -67,7 +68,11 @@ export const senseParts: readonly Part[] = [
     scaled: true,
     spares: 'One set.',
     needs: [
-      { when: not(is('which-lathe', 'dead-training-machine')), qty: 1, why: 'chips are kept off the ways' },
+      {
+        when: all(screwsToCover, not(is('which-lathe', 'dead-training-machine'))),
+        qty: 1,
+        why: 'chips are kept off the ways and out of the new nuts',
+      },
     ],
   },
   {
@@ -79,8 +84,8 @@ export const senseParts: readonly Part[] = [
     combine: 'sum',
     scaled: true,
     needs: [
-      { when: all(is('way-covers', 'bellows'), carriageDriven), qty: 1, why: 'carriage' },
-      { when: all(is('way-covers', 'bellows'), crossDriven), qty: 1, why: 'cross slide' },
+      { when: all(is('way-covers', 'bellows'), carriageScrewToCover), qty: 1, why: 'carriage' },
+      { when: all(is('way-covers', 'bellows'), crossScrewToCover), qty: 1, why: 'cross slide' },
     ],
   },
   {
@@ -92,8 +97,8 @@ export const senseParts: readonly Part[] = [
     combine: 'sum',
     scaled: true,
     needs: [
-      { when: all(is('way-covers', 'spring-covers'), carriageDriven), qty: 1, why: 'carriage screw' },
-      { when: all(is('way-covers', 'spring-covers'), crossDriven), qty: 1, why: 'cross-slide screw' },
+      { when: all(is('way-covers', 'spring-covers'), carriageScrewToCover), qty: 1, why: 'carriage screw' },
+      { when: all(is('way-covers', 'spring-covers'), crossScrewToCover), qty: 1, why: 'cross-slide screw' },
     ],
   },
   {

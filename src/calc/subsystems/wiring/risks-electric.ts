@@ -1,6 +1,6 @@
-import { always, any, is, not } from '../../core/condition.ts';
+import { all, always, any, is, not } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
-import { noisySpindle } from './wired.ts';
+import { noisySpindle, programStarts, synchroniser } from './wired.ts';
 
 export const electricRisks: readonly Risk[] = [
   {
@@ -22,6 +22,11 @@ export const electricRisks: readonly Risk[] = [
       { when: is('cable', 'unscreened-wire'), by: 1.6, why: 'plain wire picks everything up' },
       { when: is('housing', 'open-board', 'plastic-box'), by: 1.6, why: 'no metal round the electronics' },
       { when: is('spindle-motor', 'keep-single-phase'), by: 0.5, why: 'no drive on the spindle' },
+      {
+        when: all(synchroniser, not(noisySpindle)),
+        by: 0.5,
+        why: 'two or three short leads and no switches',
+      },
     ],
   },
   {
@@ -46,7 +51,11 @@ export const electricRisks: readonly Risk[] = [
         by: 2,
         why: 'it trips at about what a filtered drive leaks',
       },
-      { when: is('spindle-motor', 'keep-single-phase'), by: 0.5, why: 'no drive on the spindle' },
+      {
+        when: is('spindle-motor', 'keep-single-phase', 'keep-speed-knob'),
+        by: 0.5,
+        why: 'no drive with a filter on the spindle',
+      },
       {
         when: is('supply-circuit', 'new-circuit'),
         by: 0.5,
@@ -71,6 +80,7 @@ export const electricRisks: readonly Risk[] = [
     levers: [
       { when: is('buying', 'ready-kit'), by: 0.5, why: 'parts of one kit fit one another' },
       { when: is('buying', 'mostly-used'), by: 1.6, why: 'used sensors come without papers' },
+      { when: synchroniser, by: 0.5, why: 'one sensor, and the box names which' },
     ],
   },
   {
@@ -86,7 +96,7 @@ export const electricRisks: readonly Risk[] = [
     hours: [2, 6, 15],
     kind: 'electrics',
     stage: 'prove',
-    when: always,
+    when: programStarts,
     levers: [
       { when: is('home-limits', 'no-homing'), by: 1.6, why: 'nothing to find the place with' },
       { when: is('home-limits', 'home-and-motor-mark'), by: 0.5, why: 'home comes back within thousandths' },

@@ -1,5 +1,6 @@
 import { always, any, is } from '../../core/condition.ts';
 import type { Risk } from '../../core/risk.ts';
+import { programStarts, synchroniser } from './wired.ts';
 
 export const peopleRisks: readonly Risk[] = [
   {
@@ -39,7 +40,7 @@ export const peopleRisks: readonly Risk[] = [
     hours: [0, 2, 8],
     kind: 'other',
     stage: 'prove',
-    when: always,
+    when: programStarts,
     levers: [
       { when: is('chuck-guard', 'hinged-shield'), by: 1.6, why: 'the spindle starts with it open' },
       { when: is('chuck-guard', 'no-guard'), by: 2.5, why: 'nothing stands in between' },
@@ -98,6 +99,7 @@ export const peopleRisks: readonly Risk[] = [
       { when: is('chips-and-coolant', 'flood'), by: 1.6, why: 'coolant carries fine chips everywhere' },
       { when: is('way-covers', 'wipers-only'), by: 1.6, why: 'the screws lie open' },
       { when: is('way-covers', 'spring-covers'), by: 0.7, why: 'steel covers stand hot chips' },
+      { when: synchroniser, by: 0.5, why: 'one closed box without a fan' },
     ],
   },
   {

@@ -86,13 +86,20 @@ export const houseRules: readonly Rule[] = [
     id: 'large-drive-on-120-volts',
     subsystem: 'wiring',
     when: all(
-      is('spindle-motor', 'three-phase-drive'),
+      is('spindle-motor', 'three-phase-drive', 'doubler-drive'),
       is('mains-supply', 'volts-120'),
       known('spindle-power'),
       atLeast('spindle-power', 750),
     ),
     then: [{ kind: 'requires', decision: 'supply-circuit', options: ['new-circuit'] }],
     say: 'A drive of 0.75 kW on 120 V is commonly rated for 16 to 20 A of input, too much for an ordinary outlet with the rest of the machine.',
+  },
+  {
+    id: 'ordinary-drive-wants-230-volts',
+    subsystem: 'wiring',
+    when: all(is('spindle-motor', 'three-phase-drive'), is('mains-supply', 'volts-120')),
+    then: [{ kind: 'requires', decision: 'supply-circuit', options: ['new-circuit'] }],
+    say: 'An ordinary spindle drive takes 230 V, which an electrician brings with a new circuit; from 120 V only a doubler drive runs.',
   },
   {
     id: 'five-milliamp-device-and-spindle-drive',

@@ -1,6 +1,7 @@
-import { all, always, is, not } from '../../core/condition.ts';
+import { all, always, is } from '../../core/condition.ts';
 import type { Rule } from '../../core/rule.ts';
-import { servoAxes } from './wired.ts';
+import { knobStaysInHand } from '../spindle/drive.ts';
+import { programStarts, servoAxes } from './wired.ts';
 
 /** What has to stop, and how. */
 export const stopRules: readonly Rule[] = [
@@ -71,6 +72,13 @@ export const stopRules: readonly Rule[] = [
     say: 'The board behind a speed knob has no safe-off input.',
   },
   {
+    id: 'knob-in-hand-cannot-ramp',
+    subsystem: 'wiring',
+    when: knobStaysInHand,
+    then: [{ kind: 'rulesOut', decision: 'spindle-stop', options: ['ramp-then-cut'] }],
+    say: 'Nothing is wired into the speed board of a hand-started lathe, so nothing can order a ramp: it coasts.',
+  },
+  {
     id: 'brake-and-screwed-chuck',
     subsystem: 'wiring',
     when: all(is('spindle-nose', 'screwed-nose', 'nose-not-known'), is('spindle-stop', 'mechanical-brake')),
@@ -87,10 +95,7 @@ export const stopRules: readonly Rule[] = [
   {
     id: 'program-start-wants-guard-switch',
     subsystem: 'wiring',
-    when: all(
-      is('stop-circuit', 'cuts-power', 'cuts-power-watched'),
-      not(is('control', 'thread-synchroniser')),
-    ),
+    when: all(is('stop-circuit', 'cuts-power', 'cuts-power-watched'), programStarts),
     then: [{ kind: 'suggests', decision: 'chuck-guard', options: ['shield-with-switch'] }],
     say: 'A lathe that starts by program wants a chuck guard with a switch in the spindle circuit.',
   },

@@ -1,6 +1,6 @@
-import { is, not } from '../../core/condition.ts';
+import { all, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
-import { servoAxes, spindleOnDrive, synchroniser } from './wired.ts';
+import { oneSlide, servoAxes, spindleOnDrive, synchroniser } from './wired.ts';
 
 const watched = is('stop-circuit', 'cuts-power-watched');
 
@@ -18,7 +18,7 @@ export const benchTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'Every wire has a number. A table says for each event (button, guard, hung control, power dip) what stops and what may start again.',
     safety: 'What feeds the cabinet follows the local code; let an electrician read the mains sheet.',
-    scale: [{ when: synchroniser, by: 0.5, why: 'one page: a box, a sensor and the stop circuit' }],
+    scale: [{ when: synchroniser, by: 0.4, why: 'one page: a box, a sensor and the stop circuit' }],
   },
   {
     id: 'fit-out-cabinet',
@@ -62,7 +62,8 @@ export const benchTasks: readonly Task[] = [
     scale: [
       { when: is('housing', 'plastic-box'), by: 0.8, why: 'plastic is quicker to cut' },
       { when: is('housing', 'open-board'), by: 0.5, why: 'nothing to cut, no door, no fan' },
-      { when: synchroniser, by: 0.6, why: 'one supply and one or two drives' },
+      { when: synchroniser, by: 0.5, why: 'one supply and one or two drives' },
+      { when: all(synchroniser, oneSlide), by: 0.8, why: 'a single drive' },
     ],
   },
   {
@@ -93,5 +94,6 @@ export const benchTasks: readonly Task[] = [
         why: 'the safe-off input is proved by itself',
       },
     ],
+    scale: [{ when: synchroniser, by: 0.6, why: 'a short table: no guard switch, no computer that hangs' }],
   },
 ];

@@ -1,7 +1,7 @@
-import { all, is, not } from '../../core/condition.ts';
+import { all, any, is, not } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import { carriageDriven, crossDriven } from '../motors/driven.ts';
-import { oneSlide } from './wired.ts';
+import { oneSlide, screwsToCover } from './wired.ts';
 
 const oiler = is('lubrication', 'one-shot-oiler');
 const flood = is('chips-and-coolant', 'flood');
@@ -54,6 +54,7 @@ export const careTasks: readonly Task[] = [
     stage: 'machine-wiring',
     name: 'Fit wipers and covers over ways and screws',
     hours: [1, 2.5, 6],
+    when: any(screwsToCover, is('chips-and-coolant', 'mist-or-air', 'flood')),
     after: ['run-cables'],
     tools: 'Knife, drill, screws',
     lathe: 'out',

@@ -3,6 +3,8 @@ import type { Task } from '../../core/task.ts';
 import { oneSlide, synchroniser } from './wired.ts';
 
 const oneSlideOnly = { when: oneSlide, by: 0.7, why: 'one slide only' };
+/** The box stands beside the lathe and its button is fixed there at once. */
+const smallBox = (by: number, why: string) => ({ when: synchroniser, by, why });
 const guarded = is('chuck-guard', 'hinged-shield', 'shield-with-switch');
 
 /** On the lathe: before it first moves, and the lasting wiring. */
@@ -19,6 +21,7 @@ export const machineTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'Under 0.1 ohm from the earth pin to bed, door and each motor, lead resistance taken off.',
     safety: 'Unplugged. Two earth wires, or a fixed connection, where more than 3.5 mA leaks.',
+    scale: [{ when: oneSlide, by: 0.8, why: 'one motor fewer to bond' }],
   },
   {
     id: 'interim-stop',
@@ -32,6 +35,7 @@ export const machineTasks: readonly Task[] = [
     undo: 'can-be-undone',
     test: 'The button is reached from where you stand and cuts the drives with the control unplugged; no crank is left on a motor shaft.',
     safety: 'Nothing moves under power on the lathe before this is done.',
+    scale: [smallBox(0.6, 'the button goes straight to its lasting place')],
   },
   {
     id: 'fit-chuck-guard',
@@ -93,7 +97,7 @@ export const machineTasks: readonly Task[] = [
       { when: is('cable', 'moulded-leads'), by: 0.5, why: 'motor leads come with their plugs on' },
       { when: is('cable', 'unscreened-wire'), by: 0.5, why: 'no screens, no soldered plugs' },
       oneSlideOnly,
-      { when: synchroniser, by: 0.6, why: 'a few leads to one box' },
+      smallBox(0.4, 'a few short leads to one box'),
     ],
   },
   {
@@ -136,6 +140,6 @@ export const machineTasks: readonly Task[] = [
     undo: 'partly',
     test: 'No place where a finger gets between belt and pulley; a stop button within an arm of both ends. Beside each belt cover a card says which speed is safe in which position.',
     safety: 'Main switch locked off while a hand is near a belt. A guard that is tied open is no guard.',
-    scale: [oneSlideOnly],
+    scale: [oneSlideOnly, smallBox(0.6, 'no chuck guard of a program; the button is there already')],
   },
 ];

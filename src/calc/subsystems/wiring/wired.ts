@@ -1,4 +1,4 @@
-import { any, is, not } from '../../core/condition.ts';
+import { all, any, is, not } from '../../core/condition.ts';
 
 /** The spindle motor hangs on a drive with power electronics, which makes noise on the wires. */
 export const noisySpindle = is('spindle-motor', 'three-phase-drive', 'doubler-drive', 'servo-spindle');
@@ -14,6 +14,35 @@ export const oneSlide = is('driven-axes', 'carriage-only', 'cross-slide-only');
 
 /** A few wires only: one box, a spindle sensor, a motor or two. */
 export const synchroniser = is('control', 'thread-synchroniser');
+
+/** A program can start the spindle while a hand or a key is at the chuck. */
+export const programStarts = not(synchroniser);
+
+/** The carriage gets a screw that chips can spoil; the old lead screw and rack lie as open as they always did. */
+export const newCarriageScrew = is('carriage-drive', 'ball-screw-front', 'ball-screw-back', 'sliding-screw');
+
+/** The cross slide gets another screw. */
+export const newCrossScrew = is(
+  'cross-screw',
+  'ball-screw-12',
+  'ball-screw-16',
+  'ball-screw-8',
+  'sliding-cross-screw',
+);
+
+/** The slides of a training machine have ball screws already. */
+const trainingMachine = is('which-lathe', 'dead-training-machine');
+
+/** There is a screw worth covering. */
+export const screwsToCover = any(newCarriageScrew, newCrossScrew, trainingMachine);
+export const carriageScrewToCover = any(
+  newCarriageScrew,
+  all(trainingMachine, not(is('driven-axes', 'cross-slide-only'))),
+);
+export const crossScrewToCover = any(
+  newCrossScrew,
+  all(trainingMachine, not(is('driven-axes', 'carriage-only'))),
+);
 
 /** A computer that is not one piece with its outputs decides when the drives may run. */
 export const computerRuns = is(
@@ -33,3 +62,9 @@ export const axisEncoders = any(servoAxes, is('axis-motor', 'closed-loop-stepper
 
 /** Cable that is bought as cable, screened, with connectors that lock. */
 export const screenedWork = not(is('cable', 'unscreened-wire'));
+
+/** A cabinet full of it: a small box takes one lot of small goods instead. */
+export const cabinetWork = all(screenedWork, not(synchroniser));
+
+/** Motor sets bring leads of two or three metres: long enough for a box beside the lathe. */
+export const leadsInTheSet = all(synchroniser, axisEncoders);
