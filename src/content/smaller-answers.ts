@@ -5,7 +5,7 @@ export interface SmallerAnswer {
   readonly name: string;
   /** US dollars for a small lathe, tools to fit it at hand. */
   readonly price: Band;
-  /** Hours to fit it and get used to it; left out where hardly any. */
+  /** Hours to fit it and get used to it; left out where we have no figure. */
   readonly hours?: Band;
 }
 
