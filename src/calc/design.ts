@@ -21,8 +21,9 @@ export function designOf(state: State): Look {
       if (known.has(id)) return known.get(id);
       known.set(id, undefined);
       const value = figureById(id).of(look);
-      known.set(id, value);
-      return value;
+      const named = value && { ...value, of: { figure: id } };
+      known.set(id, named);
+      return named;
     },
     option: (decision) => chosenOption(state, decision),
     chosen: (decision, ...options) =>

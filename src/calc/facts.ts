@@ -80,8 +80,10 @@ export function machineOf(size: SizeClass, given: Readonly<Record<string, number
 }
 
 function quantityOf(fact: Fact, value: number | undefined, size: SizeClass): Quantity | undefined {
-  if (value !== undefined && makesSense(fact, value)) return answered(value, fact.unit);
-  return fact.typical && assumed(fact.typical[size], fact.unit, `typical of a ${sizeNames[size]} lathe`);
+  const of = { fact: fact.id };
+  if (value !== undefined && makesSense(fact, value)) return { ...answered(value, fact.unit), of };
+  const why = `typical of a ${sizeNames[size]} lathe`;
+  return fact.typical && { ...assumed(fact.typical[size], fact.unit, why), of };
 }
 
 /** Small to 220 mm swing, medium to 280 mm, large above. Common practice, no source. */

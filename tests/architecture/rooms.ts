@@ -16,14 +16,17 @@ const PLANNING = [
   'calc/schedule',
   'calc/worth',
   'calc/paths',
+  'calc/why',
+  'calc/why-totals',
 ];
 
-const CALC = [...GROUND, ...PLANNING, 'calc/evaluate'];
+const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', 'calc/why-number'];
 const SHOWN_TO_ISLANDS = [
   'calc/core',
   'calc/guide',
   'calc/facts',
   'calc/evaluate',
+  'calc/why-number',
   'calc/report',
   'calc/trade',
   'link',
@@ -38,6 +41,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'calc/subsystems': ['calc/core', 'calc/formulas'],
   ...Object.fromEntries(PLANNING.map((room) => [room, [...GROUND, ...PLANNING]])),
   'calc/evaluate': [...GROUND, ...PLANNING],
+  'calc/why-number': [...GROUND, ...PLANNING, 'calc/evaluate'],
   link: [...CALC, 'content'],
   export: [...CALC, 'link', 'content'],
   content: ['calc/core', 'calc/guide', 'calc/facts'],

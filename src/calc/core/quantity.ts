@@ -27,6 +27,8 @@ export interface Quantity<U extends Unit = Unit> {
   readonly value: number;
   readonly unit: U;
   readonly origin: Origin;
+  /** Which figure this is, so that an explanation can name it and link to it: a fact of the lathe, or a design figure. */
+  readonly of?: { readonly fact: string } | { readonly figure: string };
 }
 
 export const answered = <U extends Unit>(value: number, unit: U): Quantity<U> => ({

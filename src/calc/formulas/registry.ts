@@ -77,3 +77,12 @@ export const formulas: readonly AnyFormula[] = [
   ...worthFormulas,
   ...planningFormulas,
 ];
+
+const byId = new Map(formulas.map((formula) => [formula.id, formula]));
+
+/** The formula of that id; throws on an unknown one, an author's mistake. */
+export function formulaById(id: string): AnyFormula {
+  const formula = byId.get(id);
+  if (!formula) throw new Error(`no formula has the id ${id}`);
+  return formula;
+}
