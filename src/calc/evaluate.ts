@@ -19,6 +19,7 @@ import { machineOf } from './facts.ts';
 import { findingsOf } from './findings.ts';
 import type { Report } from './report.ts';
 import { planOf } from './schedule/plan.ts';
+import { settingsOf } from './settings.ts';
 import { verdictsOf } from './worth/verdicts.ts';
 
 export type * from './report.ts';
@@ -63,12 +64,14 @@ export function evaluate(path: Path, book: PriceBook): Report {
 /** What is chosen, and what the trade says about it. */
 function said(plan: { state: State; status: Status[] }, path: Path) {
   const choices = choiceViews(plan.state, plan.status, path);
+  const look = designOf(plan.state);
   return {
     choices,
     rooms: roomViews(choices),
     verdicts: verdictsOf(plan.state),
     findings: findingsOf(plan.state),
-    checks: checksOf(designOf(plan.state)),
+    checks: checksOf(look),
+    settings: settingsOf(look),
     openQuestions: choices
       .filter((choice) => choice.status === 'open' || choice.status === 'clash')
       .map((choice) => choice.decision),

@@ -60,7 +60,7 @@ const table: CheckRule = (look) => {
   return atLeastLimit({
     id: 'stop-table',
     label: 'Lines of the stop table that have been proved',
-    value: undefined,
+    value: look.measured('stop-rows-proved'),
     limit: assumed(rows.length, '1', rows.map(({ event }) => event).join('; ')),
     remedy:
       'Go through the table line by line with lamps in place of motors, and once more on the lathe. Tick each line.',
@@ -77,20 +77,22 @@ const homing: Readonly<Record<string, number>> = {
   'home-and-motor-mark': 0.005e-3,
 };
 
-const homes = (look: Look): Quantity | undefined => {
+const homes = (look: Look, slide: 'carriage' | 'cross'): Quantity | undefined => {
   const option = look.option('home-limits') ?? '';
   const spread = homing[option];
-  return spread === undefined
-    ? undefined
-    : chosen(spread, 'm', 'home-limits', option, 'with a precision switch; from memory of the trade');
+  if (spread === undefined) return undefined;
+  return (
+    look.measured(`${slide}-home-spread`) ??
+    chosen(spread, 'm', 'home-limits', option, 'with a precision switch; from memory of the trade')
+  );
 };
 
 const crossHome: CheckRule = (look) => {
-  if (look.chosen('driven-axes', 'carriage-only') || homes(look) === undefined) return undefined;
+  if (look.chosen('driven-axes', 'carriage-only') || homes(look, 'cross') === undefined) return undefined;
   return atMost({
     id: 'cross-homing',
     label: 'Spread of ten homings of the cross slide (twice that on diameter)',
-    value: homes(look),
+    value: homes(look, 'cross'),
     limit: assumed(0.01e-3, 'm', 'common practice, no source'),
     comfort: 1.5,
     remedy:
@@ -101,11 +103,12 @@ const crossHome: CheckRule = (look) => {
 };
 
 const carriageHome: CheckRule = (look) => {
-  if (look.chosen('driven-axes', 'cross-slide-only') || homes(look) === undefined) return undefined;
+  if (look.chosen('driven-axes', 'cross-slide-only') || homes(look, 'carriage') === undefined)
+    return undefined;
   return atMost({
     id: 'carriage-homing',
     label: 'Spread of ten homings of the carriage',
-    value: homes(look),
+    value: homes(look, 'carriage'),
     limit: assumed(0.02e-3, 'm', 'common practice, no source'),
     remedy: 'Move the switch away from chips and heat, or use the mark of the motor.',
     testWhen: 'When the home switches are fitted: ten times warm and ten times cold, indicator on the slide.',
