@@ -14,8 +14,8 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
   workers: 2,
-  timeout: 45_000,
-  expect: { timeout: 8_000 },
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
   reporter: [['list'], ['json', { outputFile: 'node_modules/.cache/results/browser.json' }]],
   use: {
     baseURL: address,

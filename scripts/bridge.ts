@@ -6,6 +6,7 @@ import { drawBand, type Edition, editionOf } from '../src/calc/cost/edition.ts';
 import { pertByScore } from '../src/calc/cost/pert.ts';
 import { BUILDS, stratifiedScores } from '../src/calc/cost/strata.ts';
 import { type BillLine, evaluate } from '../src/calc/evaluate.ts';
+import { parts } from '../src/calc/trade.ts';
 import { currentEdition } from '../src/content/edition.ts';
 import { referencePaths } from '../src/content/reference-paths.ts';
 import before from '../tests/data/sums-before-correction.json' with { type: 'json' };
@@ -32,6 +33,9 @@ function goodsOf(lines: Readonly<Record<string, number>>, priceOf: (part: string
   return sum;
 }
 
+const nameOf = (part: string): string =>
+  parts.find(({ id }) => id === (nowNamed[part] ?? part) || id.startsWith(part))?.name ?? part;
+
 const middle = (column: Float64Array): number => Math.round(quantile(sortColumn(column.slice()), 0.5));
 const oldPrice = (part: string): Band => oldParts[part]!.price;
 const newPrice = (part: string): Band => currentEdition.parts[part]?.price ?? oldPrice(part);
@@ -42,18 +46,40 @@ function troubleOf(way: Resolved, at: Edition): Float64Array {
   return totals.troubleMoney.map((cents) => cents / 100);
 }
 
+/** Once a single entry for both slides, now one for each; and a lot that has a better name today. */
+const splitSince = [
+  'belt-drive',
+  'end-block',
+  'nut-housing',
+  'clamp-hub',
+  'bearings',
+  'coupling',
+  'sliding-screw',
+  'belt-guard',
+];
+const nowNamed: Readonly<Record<string, string>> = {
+  x0: 'drills-and-taps',
+  'rear-bracket-stock': 'bracket-stock',
+};
+
+const groupOf = (part: string): string =>
+  nowNamed[part] ?? splitSince.find((old) => part.startsWith(old)) ?? part;
+
+/** The parts that were added, dropped or counted otherwise, by what they move the sum of likely prices. */
 function largest(lines: readonly BillLine[], old: Readonly<Record<string, number>>) {
-  const now = new Map(lines.map((line) => [line.part, line]));
-  const names = new Set([...now.keys(), ...Object.keys(old)]);
-  const moves = [...names].map((part) => {
-    const line = now.get(part);
-    const likely = (line ? line.line[1] * (line.credit ? -1 : 1) : 0) - (old[part] ?? 0) * newPrice(part)[1];
-    return { part, name: line?.name ?? part, likely: Math.round(likely) };
-  });
-  return moves
-    .filter(({ likely }) => Math.abs(likely) >= 1)
+  const moves = new Map<string, { name: string; likely: number }>();
+  const add = (part: string, name: string, likely: number): void => {
+    const group = groupOf(part);
+    const known = moves.get(group) ?? { name, likely: 0 };
+    moves.set(group, { name: known.name, likely: known.likely + likely });
+  };
+  for (const line of lines) add(line.part, line.name, line.line[1] * (line.credit ? -1 : 1));
+  for (const [part, qty] of Object.entries(old)) add(part, nameOf(part), -qty * newPrice(part)[1]);
+  return [...moves.values()]
+    .map(({ name, likely }) => ({ name, likely: Math.round(likely) }))
+    .filter(({ likely }) => Math.abs(likely) >= 10)
     .sort((a, b) => Math.abs(b.likely) - Math.abs(a.likely))
-    .slice(0, 12);
+    .slice(0, 10);
 }
 
 const bridges = referencePaths.map(({ id, path }, at) => {

@@ -5,21 +5,19 @@ import { referencePaths } from '../src/content/reference-paths.ts';
 
 const sizes = ['small', 'medium', 'large'] as const;
 
-/** A repeatable stream of whole numbers below `n`: multiplicative congruence of Park and Miller. */
-function picker(seed: number): (n: number) => number {
-  let state = seed;
-  return (n) => {
-    state = (state * 48271) % 2147483647;
-    return state % n;
-  };
+/** A repeatable pick that hangs on the question's name only, so that a new question changes no other answer. */
+function pickFor(seed: number, name: string, n: number): number {
+  let hash = 2166136261 ^ seed;
+  for (const letter of name) hash = Math.imul(hash ^ letter.charCodeAt(0), 16777619);
+  hash = Math.imul(hash ^ (hash >>> 15), 0x2c1b3c6d);
+  return ((hash ^ (hash >>> 13)) >>> 0) % n;
 }
 
 /** Every question answered at random; answers that clash fall back to what the rules allow. */
 function randomPath(edition: string, seed: number): Path {
-  const pick = picker(seed);
   const answers = decisions.map(({ id, options }): [string, Answer] => [
     id,
-    [options[pick(options.length)]!.id],
+    [options[pickFor(seed, id, options.length)]!.id],
   ]);
   return { edition, size: sizes[seed % 3]!, facts: {}, answers: Object.fromEntries(answers), owned: [] };
 }

@@ -8,7 +8,7 @@ export interface Word {
 const machine: readonly Word[] = [
   {
     word: 'apron',
-    means: 'The casting on the front of the carriage, with the handwheel and the half nut in it.',
+    means: 'The casting on the front of the carriage, with the handwheel and the half-nut in it.',
   },
   {
     word: 'back gear',
@@ -37,7 +37,7 @@ const machine: readonly Word[] = [
   },
   { word: 'gib', also: ['jib'], means: 'An adjustable strip that sets how snugly a slide fits.' },
   {
-    word: 'half nut',
+    word: 'half-nut',
     also: ['split nut'],
     means: 'A nut in two halves that clamps on the lead screw to drive the carriage.',
   },

@@ -4,7 +4,10 @@ import { decisionById, optionById } from '../calc/guide.ts';
 import { asWords } from './units.ts';
 
 const whole = (value: number): string => String(Math.round(value));
-const band = ([low, likely, high]: Band, unit: string): string => `${low} / ${likely} / ${high} ${unit}`;
+/** Hundredths at most: cents, and about half a minute. */
+const tidy = (value: number): number => Math.round(value * 100) / 100;
+const band = ([low, likely, high]: Band, unit: string): string =>
+  `${tidy(low)} / ${tidy(likely)} / ${tidy(high)} ${unit}`;
 const spread = (of: Spread, unit: string): string =>
   `P10 ${whole(of.p10)}, P50 ${whole(of.p50)}, P80 ${whole(of.p80)}, P90 ${whole(of.p90)} ${unit}`;
 

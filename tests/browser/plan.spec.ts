@@ -14,9 +14,7 @@ const squeezed = (text: string): string => text.replace(/\s+/g, ' ');
 
 async function openPlan(page: Page, fragment = encodePath(path)): Promise<void> {
   await page.goto(`plan/#${fragment}`);
-  await expect(page.getByRole('heading', { name: 'What the figures rest on' })).toBeVisible({
-    timeout: 8_000,
-  });
+  await expect(page.getByRole('heading', { name: 'What the figures rest on' })).toBeVisible();
 }
 
 /** What a table or a section says, also where a phone folds it. */

@@ -1,7 +1,7 @@
 import type { Formula } from '../core/formula.ts';
 
 const geometry = {
-  ref: "Shigley's Mechanical Engineering Design, chapter 17",
+  ref: 'Shigley’s Mechanical Engineering Design, chapter 17',
   at: 'open belt, equations for wrap and length',
 } as const;
 

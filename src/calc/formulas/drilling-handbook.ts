@@ -1,6 +1,6 @@
 import type { Formula } from '../core/formula.ts';
 
-const HANDBOOK = "Machinery's Handbook, 31st edition";
+const HANDBOOK = 'Machinery’s Handbook, 31st edition';
 
 /** Width of the drill's web against its diameter: split point, 0.10, the ordinary 0.18, 0.25. */
 export type DrillWeb = 'split' | 'thin' | 'ordinary' | 'thick';

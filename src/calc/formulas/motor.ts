@@ -63,7 +63,7 @@ export const stepperTorqueAtSpeed: Formula<Winding & { speed: number }> = {
   unit: 'N·m',
   source: textbook,
   valid: {},
-  unverified: "A first-order model with no published worked figure; the maker's own curve stands before it.",
+  unverified: 'A first-order model with no published worked figure; the maker’s own curve stands before it.',
   compute: ({ speed, ...winding }) => {
     const corner = stepperCornerSpeed.compute(winding);
     return runningShare * winding.holdingTorque * (speed <= corner ? 1 : corner / speed);

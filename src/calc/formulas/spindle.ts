@@ -53,7 +53,7 @@ export const torqueFromPower: Formula<{ power: number; speed: number }> = {
   tex: 'T = \\frac{P}{2\\pi\\,n}',
   inputs: { power: 'W', speed: 'rev/s' },
   unit: 'N·m',
-  source: { ref: "Machinery's Handbook, 31st edition", at: 'p. 1152, power from torque and speed' },
+  source: { ref: 'Machinery’s Handbook, 31st edition', at: 'p. 1152, power from torque and speed' },
   valid: {},
   compute: ({ power, speed }) => power / (2 * Math.PI * speed),
 };

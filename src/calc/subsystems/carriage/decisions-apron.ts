@@ -9,7 +9,7 @@ const apron: Decision = {
   ask: 'What happens to the apron and its gears?',
   why: 'The apron, the box with the half-nut under the front of the saddle, stands where a new nut wants to be. Its gears can jam or be driven backwards.',
   thumb:
-    'If the apron stays, take the rack pinion out of mesh: a hand wheel flung round by a fast move breaks fingers.',
+    'If the apron stays, take the rack pinion out of mesh: a handwheel flung round by a fast move breaks fingers.',
   findOut:
     'Look up under the apron with a torch. Measure the room between its inside and the screw line, and how thick its walls are. Write down which bolts hold it to the saddle.',
   askWhen: asked('carriage-drive'),
@@ -24,7 +24,7 @@ const apron: Decision = {
       means:
         'Everything stays inside; the half-nut and the pinion are set so that they cannot touch anything.',
       gains: 'Everything can go back, and with a rear screw the hand feed lives.',
-      wrong: 'Drag, a hand wheel that spins by itself, and one day a half-nut closed on a moving screw.',
+      wrong: 'Drag, a handwheel that spins by itself, and one day a half-nut closed on a moving screw.',
       skill: 2,
       needs: 'A screw at the back, or the old lead screw; crank handle off.',
     },

@@ -7,7 +7,7 @@ const carriageDrive: Decision = {
   place: 'guide',
   name: 'Carriage drive',
   ask: 'What will push the carriage along the bed?',
-  why: 'This sets the push, the play and whether the hand wheel survives. It is the largest mechanical choice on the lathe.',
+  why: 'This sets the push, the play and whether the handwheel survives. It is the largest mechanical choice on the lathe.',
   thumb:
     'The play that you measure in the half-nut today, often 0.1 to 0.5 mm, is the play you keep if you keep the half-nut.',
   findOut:
@@ -56,7 +56,7 @@ const carriageDrive: Decision = {
       id: 'sliding-screw',
       label: 'New sliding screw with twin nuts (trapezoidal)',
       means: 'A new precision screw with an ordinary thread and two nuts set against each other.',
-      gains: 'It resists being pushed back, so the hand wheel stays useful, and it does not mind chips.',
+      gains: 'It resists being pushed back, so the handwheel stays useful, and it does not mind chips.',
       wrong:
         'More than half of the motor is lost in friction: plan two to three times the torque. The nuts wear and are set again about once a year; stiff feed after that is the sign of overdoing it.',
       skill: 3,
@@ -64,8 +64,8 @@ const carriageDrive: Decision = {
     },
     {
       id: 'rack-pinion',
-      label: 'Motor on the rack of the hand wheel',
-      means: 'A motor and gearbox turn the pinion that the hand wheel turned.',
+      label: 'Motor on the rack of the handwheel',
+      means: 'A motor and gearbox turn the pinion that the handwheel turned.',
       gains: 'No screw to buy, and travel as long as the rack.',
       wrong:
         'Play of 0.2 to 0.6 mm, a ripple with every tooth, and a pinion that lifts the carriage. Lengths closer than 0.1 mm cannot be promised.',

@@ -16,7 +16,7 @@ const options: readonly Option[] = [
     id: 'two-parallel-ports-pc',
     label: 'The same PC with two printer ports',
     means: 'A second port card and a second buffer board, which double the inputs.',
-    gains: 'Room for a hand wheel, home switches and an encoder together.',
+    gains: 'Room for a handwheel, home switches and an encoder together.',
     wrong:
       'Timing and pulse limits stay as they are. Two ports that disagree about their address show as a dead board.',
     skill: 4,
@@ -27,7 +27,7 @@ const options: readonly Option[] = [
     label: 'PC with a card that does the timing',
     means:
       'A PC decides the moves in real time; a motion card on its network socket or slot makes the pulses and counts the encoder.',
-    gains: 'Any encoder, many inputs, hand wheels, and threads that follow the spindle truly.',
+    gains: 'Any encoder, many inputs, handwheels, and threads that follow the spindle truly.',
     wrong:
       'A network chip that pauses makes the machine stop at random. The cards go out of stock for months: order first.',
     skill: 4,

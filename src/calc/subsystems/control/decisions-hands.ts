@@ -20,7 +20,7 @@ const panels: readonly Option[] = [
   },
   {
     id: 'handwheel-panel',
-    label: 'Panel with two electronic hand wheels',
+    label: 'Panel with two electronic handwheels',
     means: 'Two wheels that feel like the old ones but drive the motors, with switches for steps and axis.',
     gains: 'Quick jobs stay quick, and the soft limits still hold.',
     wrong: 'It takes two counters and about ten inputs. A wheel scaled wrongly feels like steering a boat.',

@@ -27,7 +27,7 @@ export const asTheMakerMadeIt = is(
 export const synchroniser = is('control', 'thread-synchroniser');
 export const twoMachines = is('machines-served', 'two-machines-in-turn');
 
-/** A hand wheel at a PC with one printer port: more inputs than the port has. */
+/** A handwheel at a PC with one printer port: more inputs than the port has. */
 export const wheelsOnOnePort = all(
   is('control', 'parallel-port-pc'),
   any(

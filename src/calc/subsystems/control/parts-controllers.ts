@@ -30,7 +30,7 @@ export const controllerParts: readonly Part[] = [
       {
         when: wheelsOnOnePort,
         qty: 2,
-        why: 'a hand wheel, homes, encoder and stop need more than five inputs',
+        why: 'a handwheel, homes, encoder and stop need more than five inputs',
       },
     ],
   },
@@ -46,7 +46,7 @@ export const controllerParts: readonly Part[] = [
       {
         when: wheelsOnOnePort,
         qty: 1,
-        why: 'a hand wheel, homes, encoder and stop need more than five inputs',
+        why: 'a handwheel, homes, encoder and stop need more than five inputs',
       },
     ],
   },

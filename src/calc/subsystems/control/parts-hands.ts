@@ -77,7 +77,7 @@ export const handParts: readonly Part[] = [
       {
         when: all(is('hand-use', 'electronic-handwheels'), not(any(panelWheels, synchroniser))),
         qty: 1,
-        why: 'electronic hand wheel for moving the slides by hand',
+        why: 'electronic handwheel for moving the slides by hand',
       },
       { when: is('operator-panel', 'pendant-and-buttons'), qty: 1, why: 'the pendant of the operator panel' },
     ],
@@ -85,7 +85,7 @@ export const handParts: readonly Part[] = [
   {
     id: 'panel-handwheels',
     subsystem: 'control',
-    name: 'Two panel hand wheels',
+    name: 'Two panel handwheels',
     note: 'Encoders with a crank knob and clicks, 100 a turn.',
     unit: 'pair',
     combine: 'most',

@@ -15,7 +15,7 @@ export const handRules: readonly Rule[] = [
     subsystem: 'control',
     when: is('hand-use', 'no-hand-use'),
     then: [{ kind: 'rulesOut', decision: 'operator-panel', options: ['keyboard-and-mouse'] }],
-    say: 'With the hand wheels gone, something better than a keyboard has to move the slides.',
+    say: 'With the handwheels gone, something better than a keyboard has to move the slides.',
   },
   {
     id: 'panel-wheels-take-two-counters',
@@ -25,7 +25,7 @@ export const handRules: readonly Rule[] = [
       { kind: 'assumes', name: 'counters-needed', value: 2 },
       { kind: 'warns', level: 'note' },
     ],
-    say: 'Two electronic hand wheels take two pulse counters and about ten inputs: see that the control has them to spare.',
+    say: 'Two electronic handwheels take two pulse counters and about ten inputs: see that the control has them to spare.',
   },
   {
     id: 'pendant-is-bought-for-the-panel',
@@ -35,14 +35,14 @@ export const handRules: readonly Rule[] = [
       is('hand-use', 'no-hand-use', 'hand-cranks', 'fully-reversible'),
     ),
     then: [{ kind: 'assumes', name: 'counters-needed', value: 1 }],
-    say: 'The pendant of the panel is bought although no hand wheel was asked for, and takes one counter.',
+    say: 'The pendant of the panel is bought although no handwheel was asked for, and takes one counter.',
   },
   {
     id: 'panel-wheels-replace-the-pendant',
     subsystem: 'control',
     when: all(is('operator-panel', 'handwheel-panel'), is('hand-use', 'electronic-handwheels')),
     then: [{ kind: 'assumes', name: 'hand-wheels', value: 'on the panel' }],
-    say: 'The wheels on the panel are the electronic hand wheels, so no pendant is bought as well.',
+    say: 'The wheels on the panel are the electronic handwheels, so no pendant is bought as well.',
   },
   {
     id: 'small-boards-have-no-forms',

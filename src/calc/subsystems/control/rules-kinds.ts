@@ -62,7 +62,7 @@ export const kindRules: readonly Rule[] = [
       { kind: 'suggests', decision: 'control', options: ['two-parallel-ports-pc'] },
       { kind: 'warns', level: 'look' },
     ],
-    say: 'One printer port has five inputs; a hand wheel, two homes, an encoder and a stop need more, so the plan buys a second port and board.',
+    say: 'One printer port has five inputs; a handwheel, two homes, an encoder and a stop need more, so the plan buys a second port and board.',
   },
   {
     id: 'synchroniser-scope',

@@ -40,7 +40,7 @@ export const holdDecisions: readonly Decision[] = [
         id: 'rear-belt',
         label: 'Behind the slide',
         means: 'The screw is longer and comes out at the back, where the motor sits on its own bracket.',
-        gains: 'The front stays clear for the hand wheel.',
+        gains: 'The front stays clear for the handwheel.',
         wrong:
           'Chips and coolant fall on it, the splash guard must be cut, and a rear tool post has no place.',
         skill: 3,

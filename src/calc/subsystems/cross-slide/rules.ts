@@ -161,7 +161,7 @@ const behaviour: readonly Rule[] = [
       { kind: 'assumes', name: 'cross-hand-wheel', value: 'front-of-screw' },
       { kind: 'warns', level: 'note' },
     ],
-    say: 'With the motor behind, the hand wheel goes on the front end of the screw, so one crank kit fewer is bought.',
+    say: 'With the motor behind, the handwheel goes on the front end of the screw, so one crank kit fewer is bought.',
   },
   {
     ...base,

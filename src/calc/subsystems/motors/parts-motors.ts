@@ -94,7 +94,7 @@ export const motorParts: readonly Part[] = [
       {
         when: all(is('hand-use', 'hand-cranks'), crossDriven, not(is('cross-motor-place', 'rear-belt'))),
         qty: 1,
-        why: 'a crank for the cross slide; with the motor behind, its hand wheel stays on the screw',
+        why: 'a crank for the cross slide; with the motor behind, its handwheel stays on the screw',
       },
     ],
   },

@@ -34,7 +34,11 @@ const spindleNose: Decision = {
       'Bolted to a flange',
       'Studs or bolts go through a flange, and a taper or register centres the chuck.',
     ),
-    fact('nose-not-known', 'I do not know', 'You have not seen it yet; we treat it as screwed.'),
+    fact(
+      'nose-not-known',
+      'Looked, and cannot tell',
+      'Chuck off, and still not sure what it is; we treat it as screwed.',
+    ),
   ],
 };
 

@@ -60,7 +60,11 @@ const groundFaultDevice: Decision = {
       'Yes, trips at 30 mA',
       'Usual in Europe and elsewhere: a wide breaker with a test button, marked 30 mA or 0.03 A.',
     ),
-    fact('device-not-known', 'I do not know', 'You have not looked, or found no figure.'),
+    fact(
+      'device-not-known',
+      'Looked, and cannot tell',
+      'There is a device, or there may be one, and no figure on it.',
+    ),
   ],
 };
 

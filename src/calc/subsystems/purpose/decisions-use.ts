@@ -86,7 +86,7 @@ const handUse: Decision = {
     },
     {
       id: 'electronic-handwheels',
-      label: 'Electronic hand wheels that drive the motors',
+      label: 'Electronic handwheels that drive the motors',
       means: 'A pendant, or two wheels on the panel, that send pulses; the motors follow.',
       gains: 'Close to turning by hand, and the soft limits still hold.',
       wrong: 'Lag or a wrong step size feels bad, and cheap pendants lose counts.',

@@ -6,7 +6,7 @@ const purpose: Decision = {
   place: 'guide',
   name: 'What it should make',
   ask: 'What should it make that it cannot make well now?',
-  why: 'It decides whether a conversion is worth anything, and whether threads, holes and speed matter. Tick all that apply.',
+  why: 'It decides whether a conversion is worth anything, and whether threads, holes and speed matter.',
   thumb:
     'Count the last 20 jobs. With fewer than about 5 a year that repeat, curve, taper or carry threads, a readout or a thread synchroniser pays better than a full conversion.',
   findOut:
@@ -37,7 +37,7 @@ const purpose: Decision = {
       id: 'profiles',
       label: 'Curves, balls, tapers',
       means: 'Shapes where both slides move together along a line that is not straight.',
-      gains: 'What hand wheels cannot do.',
+      gains: 'What handwheels cannot do.',
       wrong:
         'Where the cross slide turns back in mid-curve, its play is printed on the work: it must be under 0.02 mm.',
       skill: 2,
@@ -68,7 +68,7 @@ const threadKinds: Decision = {
   place: 'guide',
   name: 'Threads to cut',
   ask: 'Which threads will you cut on it?',
-  why: 'Threads ask for a sensor on the spindle, and some kinds ask for a better one. Tick all that apply.',
+  why: 'Threads ask for a sensor on the spindle, and some kinds ask for a better one.',
   thumb: 'If you cut threads with taps and dies and are content, tick no threads.',
   many: true,
   assume: [

@@ -7,7 +7,7 @@ export const risks: readonly Risk[] = [
     id: 'hand-use-regretted',
     subsystem: 'purpose',
     name: 'You miss turning by hand',
-    cause: 'The hand wheels are gone or slow to reach.',
+    cause: 'The handwheels are gone or slow to reach.',
     effect: 'Simple jobs take longer, and some people buy a second lathe.',
     sign: 'Many "just quickly" jobs in the job list.',
     prevent:
@@ -26,7 +26,7 @@ export const risks: readonly Risk[] = [
         why: 'real cranks, or a way back, remain',
       },
       { when: hasSpareLathe, by: 0.5, why: 'another lathe stays manual' },
-      { when: synchroniser, by: 0.5, why: 'the hand wheels stay' },
+      { when: synchroniser, by: 0.5, why: 'the handwheels stay' },
     ],
     countedIn: 'nowhere',
   },

@@ -26,7 +26,7 @@ export const useRules: readonly Rule[] = [
     subsystem: 'purpose',
     when: is('hand-use', 'electronic-handwheels'),
     then: [{ kind: 'assumes', name: 'counters-needed', value: 1 }],
-    say: 'An electronic hand wheel takes one spare pulse counter of the control.',
+    say: 'An electronic handwheel takes one spare pulse counter of the control.',
   },
   {
     id: 'no-hand-use-is-less-to-set-up',
@@ -36,7 +36,7 @@ export const useRules: readonly Rule[] = [
       { kind: 'scalesTask', tasks: ['configure-control'], by: 0.8 },
       { kind: 'scalesTask', tasks: ['wiring-schematic'], by: 0.9 },
     ],
-    say: 'Without hand wheels there is less to draw, to wire and to set up.',
+    say: 'Without handwheels there is less to draw, to wire and to set up.',
   },
   {
     id: 'threads-need-a-driven-carriage',

@@ -26,7 +26,7 @@ const watchdog: Decision = {
     },
     {
       id: 'drive-enable-chain',
-      label: "The control's own enable chain",
+      label: 'The control’s own enable chain',
       means: 'A card or box with its own watchdog drops the enable wire of all drives.',
       gains: 'Nothing more to buy where the card has it.',
       wrong:

@@ -78,7 +78,7 @@ const spindleStop: Decision = {
     },
     {
       id: 'drive-safe-off',
-      label: "Drive's own safe-off input",
+      label: 'Drive’s own safe-off input',
       means:
         'Some drives have a hard-wired input (safe torque off) that takes the push from the motor at once.',
       gains: 'No contactor has to break the drive supply.',

@@ -1,0 +1,20 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+
+const folder = new URL('../../src/content/prices/', import.meta.url);
+
+/** SHA-256 of every released edition of prices. A line is added with an edition and never changed. */
+const released: Readonly<Record<string, string>> = {
+  '2026-11.json': '7b133a9b0eeaeb1ae11002c60298886d80239c1287483c0348a31783dcfee97f',
+};
+
+test('a released edition of prices is never edited', () => {
+  const found = readdirSync(folder).map((name) => [
+    name,
+    createHash('sha256')
+      .update(readFileSync(new URL(name, folder)))
+      .digest('hex'),
+  ]);
+  expect(Object.fromEntries(found)).toEqual(released);
+});
