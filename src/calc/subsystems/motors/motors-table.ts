@@ -33,7 +33,7 @@ const servos = {
   large: { ...servo, torque: 2.39, rotor: 1.5e-4 },
 } as const;
 
-const found: MotorKind = { kind: 'servo', peak: 3, fastest: 33 };
+const found: MotorKind = { kind: 'servo', peak: 3, fastest: 33, rotor: 1e-4 };
 
 const byKind: Readonly<Record<string, Readonly<Record<'small' | 'large', MotorKind>>>> = {
   'open-loop-stepper': steppers,
