@@ -1,4 +1,5 @@
-// A whole design from a lathe and a few answers; what is not answered stands as the plan assumes it.
+// A whole design from a lathe and a few answers; what is not answered stands as the plan assumes it. An answer that the
+// plan refuses is a fault of the test.
 import { checksOf } from '../../../src/calc/checks.ts';
 import type { Check } from '../../../src/calc/core/check.ts';
 import type { SizeClass } from '../../../src/calc/core/machine.ts';
@@ -21,6 +22,9 @@ export function designed({ size = 'medium', facts = {}, answers = {} }: Given) {
   );
   const path = { ...emptyPath(currentEdition.edition), size, facts, answers: listed };
   const look = designOf(planState(path, machine).state);
+  for (const [decision, option] of Object.entries(answers)) {
+    if (!look.chosen(decision, option)) throw new Error(`${decision} could not be answered with ${option}`);
+  }
   const checks = new Map(checksOf(look).map((check) => [check.id, check]));
   return {
     /** A figure in SI; NaN where it does not arise, so that no comparison holds. */

@@ -72,3 +72,52 @@ test('length of the screw for a travel of 380 mm', () => {
   expect(short.figure('carriage-screw-length')).toBeCloseTo(0.555, 9);
   expect(short.figure('carriage-screw-cut-off')).toBeCloseTo(0.145, 9);
 });
+
+describe('what the checks say of it', () => {
+  test('turning is easy; what asks for the larger motor is the drill', () => {
+    expect(design.check('carriage-turning').result).toBe('ok');
+    const drilled = (diameter: number) =>
+      designed({ answers, facts: { 'largest-drill': mm(diameter) } }).check('drilling-thrust').result;
+    expect([6, 8, 10, 11].map(drilled)).toEqual(['ok', 'ok', 'look', 'stop']);
+  });
+
+  test('the largest drill that keeps the margin lies just over 8 mm, and a pilot buys half as much again', () => {
+    const largest = figure('carriage-largest-drill');
+    near(largest, mm(8.12), 0.005);
+    const drilled = designed({ answers, facts: { 'largest-drill': largest } });
+    near(drilled.check('drilling-thrust').margin!, 1.5, 1e-6);
+    near(figure('carriage-largest-drill-piloted') / largest, 2 ** (1 / 1.85), 1e-6);
+  });
+
+  test('1:1 halves the push and the motor speed', () => {
+    const single = designed({ answers: { ...answers, 'carriage-coupling': 'carriage-belt-1-1' } });
+    near(single.figure('carriage-thrust') / figure('carriage-thrust'), 0.5, 1e-9);
+    near(single.figure('carriage-motor-speed-rapid') * 60, 480, 1e-9);
+    expect(single.check('drilling-thrust').result).toBe('stop');
+  });
+
+  test.each(['carriage-whirl', 'carriage-buckling', 'carriage-buckling-stall', 'carriage-rapid'])(
+    '%s is no worry',
+    (id) => {
+      expect(design.check(id).result).toBe('ok');
+    },
+  );
+
+  test('a slow rapid is fine for a stepper, one over 1,000 turns a minute is looked at', () => {
+    expect(design.check('carriage-motor-speed').result).toBe('ok');
+    const faster = designed({ answers, facts: { 'carriage-rapid': 3 / 60 } });
+    near(faster.figure('carriage-motor-speed-rapid') * 60, 1200, 1e-9);
+    expect(faster.check('carriage-motor-speed').result).toBe('look');
+  });
+});
+
+test('a servo of 400 W with 2:1 pushes over 8 kN until its torque is limited', () => {
+  const servo = { ...answers, 'axis-motor': 'mains-servo', 'motor-supply': 'mains-direct' };
+  const free = designed({ answers: servo });
+  near(free.figure('carriage-stall-thrust'), 8190);
+  expect(free.check('carriage-torque-limit').result).toBe('stop');
+  expect(free.check('carriage-end-bearing').result).toBe('stop');
+  const limited = designed({ answers: servo, facts: { 'carriage-torque-limit': 2.2 } });
+  expect(limited.check('carriage-torque-limit').result).toBe('ok');
+  expect(limited.check('carriage-end-bearing').result).toBe('ok');
+});

@@ -1,10 +1,9 @@
 import { atMost, type CheckRule } from '../../core/check.ts';
-import { productOf } from '../../core/steps.ts';
 import { isDriven, usual } from '../motors/axis.ts';
 
 const tolerance = 'tolerance-on-diameter';
 
-/** Shows only where the slide turns back in the cut: curves, balls, tapers both ways. */
+/** Good at half of the tolerance. Shows only where the slide turns back in the cut: curves, balls, tapers both ways. */
 const play: CheckRule = (look) => {
   if (!isDriven(look, 'cross')) return undefined;
   const value = look.figure('cross-play-on-diameter');
@@ -12,11 +11,8 @@ const play: CheckRule = (look) => {
     id: 'cross-play',
     label: 'Play of the cross slide, seen on the diameter',
     value,
-    limit: productOf('m', {
-      tolerance: look.fact(tolerance),
-      half: usual(0.5, '1', 'half of the tolerance may go on play; common practice'),
-    }),
-    comfort: 1.2,
+    limit: look.fact(tolerance),
+    comfort: 2,
     remedy: value
       ? 'A nut without play and angular-contact bearings. Diameters cut from one side hardly see it; curves that turn back show it twice.'
       : 'Needs the play of the cross slide, measured with an indicator.',

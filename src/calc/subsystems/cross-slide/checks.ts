@@ -24,14 +24,15 @@ const tunnel =
     const need = nutRoom[look.option('cross-screw') ?? ''];
     if (need === undefined) return undefined;
     const { id, fact, label } = sides[side];
+    const value = look.measured(fact);
     return atLeastLimit({
       id,
       label,
-      value: look.measured(fact),
+      value,
       limit: assumed(need[side], 'm', 'from memory of the trade: measure the nut that you buy'),
       remedy:
         'Take a smaller screw, keep the original one, or relieve the saddle: metal that cannot be put back. Leave at least 5 mm of web.',
-      needs: [fact],
+      ...(!value && { needs: [fact] }),
       decisions: ['cross-screw', 'hand-use'],
     });
   };

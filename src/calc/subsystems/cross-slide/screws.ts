@@ -61,7 +61,7 @@ export function crossBelt(look: Look): Belt | undefined {
 /** Play of each nut, m, from memory of the trade: what an indicator shows on one as it comes. */
 export const nutPlay: Readonly<Record<string, number>> = {
   'cross-single-nut': 30e-6,
-  'cross-oversize-balls': 10e-6,
+  'cross-oversize-balls': 8e-6,
   'cross-double-nut': 2e-6,
 };
 

@@ -1,4 +1,5 @@
 import type { Look } from '../../core/figure.ts';
+import type { Quantity } from '../../core/quantity.ts';
 import { cameWithMachine, type Slide, slideWords } from './axis.ts';
 
 /** Questions that decide how hard and how fast a slide is pushed. */
@@ -22,16 +23,19 @@ export function missingDrive(look: Look, slide: Slide): readonly string[] {
 
 const names: Readonly<Record<string, string>> = { lead: 'the lead of the screw', torque: 'the motor torque' };
 
-/** The remedy, or what to measure first where the check cannot be judged. */
-export function remedyOr(
-  look: Look,
-  slide: Slide,
-  remedy: string,
-): { remedy: string; needs?: readonly string[] } {
-  const needs = missingDrive(look, slide);
-  if (needs.length === 0) return { remedy };
+/** Value and limit of a check, as far as they are known. */
+interface Sides {
+  readonly value: Quantity | undefined;
+  readonly limit: Quantity | undefined;
+}
+
+/** Both sides of a check on the drive with its remedy, or with what to measure first where it cannot be judged. */
+export function judged(look: Look, slide: Slide, remedy: string, { value, limit }: Sides) {
+  const needs = value && limit ? [] : missingDrive(look, slide);
+  if (needs.length === 0) return { value, limit, remedy };
   const said = needs.map((id) => names[id.endsWith('lead') ? 'lead' : 'torque']).join(' and ');
-  return { remedy: `Needs ${said} of the ${slideWords[slide]}: read the data sheet or measure it.`, needs };
+  const measure = `Needs ${said} of the ${slideWords[slide]}: read the data sheet or measure it.`;
+  return { value, limit, remedy: measure, needs };
 }
 
 /** There is a screw that we know: a new one, or the one the lathe came with. */

@@ -1,7 +1,7 @@
 import { atLeastLimit, atMost, type CheckRule } from '../../core/check.ts';
 import { productOf } from '../../core/steps.ts';
 import { isDriven, type Slide, slideWords, usual } from './axis.ts';
-import { driveQuestions, remedyOr } from './checks-missing.ts';
+import { driveQuestions, judged } from './checks-missing.ts';
 import { comfortOf, motorKind } from './motors-table.ts';
 
 /** One job that a slide has to push for: `need` is the figure of it, by its short name. */
@@ -23,10 +23,8 @@ export const pushCheck =
     return atLeastLimit({
       id,
       label,
-      value: look.figure(`${slide}-thrust`),
-      limit,
       comfort: comfortOf(look),
-      ...remedyOr(look, slide, remedy),
+      ...judged(look, slide, remedy, { value: look.figure(`${slide}-thrust`), limit }),
       decisions: [...driveQuestions[slide], ...decisions],
     });
   };
@@ -41,10 +39,11 @@ const motorSpeed =
     return atMost({
       id: `${slide}-motor-speed`,
       label: `Motor speed at rapid, ${slideWords[slide]}`,
-      value: look.figure(`${slide}-motor-speed-rapid`),
-      limit: look.figure(`${slide}-motor-speed-limit`),
       comfort: kind.kind === 'stepper' ? 1.5 : 1,
-      ...remedyOr(look, slide, remedy),
+      ...judged(look, slide, remedy, {
+        value: look.figure(`${slide}-motor-speed-rapid`),
+        limit: look.figure(`${slide}-motor-speed-limit`),
+      }),
       decisions: driveQuestions[slide],
     });
   };
@@ -56,11 +55,12 @@ const rapid =
     return atLeastLimit({
       id: `${slide}-rapid`,
       label: `Torque left in a fast move, ${slideWords[slide]}`,
-      value: look.figure(`${slide}-torque-rapid`),
-      limit: look.figure(`${slide}-rapid-torque-needed`),
       comfort: comfortOf(look),
-      ...remedyOr(look, slide, 'Slow the rapid or the acceleration down; both cost seconds, not quality.'),
-      ...(!look.figure(`${slide}-load-inertia`) && screwUnknown(slide)),
+      ...judged(look, slide, 'Slow the rapid or the acceleration down; both cost seconds, not quality.', {
+        value: look.figure(`${slide}-torque-rapid`),
+        limit: look.figure(`${slide}-rapid-torque-needed`),
+      }),
+      ...(look.figure(`${slide}-lead`) && !look.figure(`${slide}-load-inertia`) && screwUnknown(slide)),
       decisions: driveQuestions[slide],
     });
   };

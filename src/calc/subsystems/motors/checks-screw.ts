@@ -2,7 +2,7 @@ import { atLeastLimit, atMost, type Check, type CheckRule } from '../../core/che
 import type { Look } from '../../core/figure.ts';
 import { productOf } from '../../core/steps.ts';
 import { isDriven, type Slide, slideWords, usual } from './axis.ts';
-import { hasScrew, remedyOr, screwQuestions } from './checks-missing.ts';
+import { hasScrew, judged, screwQuestions } from './checks-missing.ts';
 
 /** A check that arises where there is a screw that we know. */
 const onScrew =
@@ -28,22 +28,25 @@ const whirl = (slide: Slide): CheckRule =>
     }),
   );
 
+const thicker =
+  'A thicker screw, or its far end held as well; half of the load that bends it is kept back already.';
+const turnDown =
+  'Turn the motor current or the torque limit down, or take a thicker screw: otherwise a crash may bend it.';
+const strongerEnd =
+  'A larger pair of bearings made to take push, or a lower current or torque limit in the drive. Nut bracket and its bolts take the same push.';
+
 const buckling = (slide: Slide): CheckRule =>
   onScrew(slide, (look, figure) =>
     atLeastLimit({
       id: `${slide}-buckling`,
       label: `Screw against the usable push, ${slideWords[slide]}`,
-      value: figure('buckling-load'),
-      limit: figure('thrust'),
       comfort: 1.5,
-      ...remedyOr(
-        look,
-        slide,
-        'A thicker screw, or its far end held as well; half of the load that bends it is kept back already.',
-      ),
+      ...judged(look, slide, thicker, { value: figure('buckling-load'), limit: figure('thrust') }),
       decisions: screwQuestions[slide],
     }),
   );
+
+const whole = usual(2, '1', 'the whole load that bends it; half was kept back');
 
 /** A crash: the whole of what bends the screw against the most that the motor gives. */
 const stall = (slide: Slide): CheckRule =>
@@ -51,17 +54,11 @@ const stall = (slide: Slide): CheckRule =>
     atLeastLimit({
       id: `${slide}-buckling-stall`,
       label: `Push that bends the screw, against a slide run into something, ${slideWords[slide]}`,
-      value: productOf('N', {
-        kept: figure('buckling-load'),
-        whole: usual(2, '1', 'the whole load that bends it; half was kept back'),
-      }),
-      limit: figure('stall-thrust'),
       comfort: 2,
-      ...remedyOr(
-        look,
-        slide,
-        'Turn the motor current or the torque limit down, or take a thicker screw: otherwise a crash may bend it.',
-      ),
+      ...judged(look, slide, turnDown, {
+        value: productOf('N', { kept: figure('buckling-load'), whole }),
+        limit: figure('stall-thrust'),
+      }),
       decisions: screwQuestions[slide],
     }),
   );
@@ -71,14 +68,8 @@ const endBearing = (slide: Slide): CheckRule =>
     atLeastLimit({
       id: `${slide}-end-bearing`,
       label: `Bearing that takes the push, ${slideWords[slide]}`,
-      value: figure('end-rating'),
-      limit: figure('stall-thrust'),
       comfort: 1.1,
-      ...remedyOr(
-        look,
-        slide,
-        'A larger pair of bearings made to take push, or a lower current or torque limit in the drive. Nut bracket and its bolts take the same push.',
-      ),
+      ...judged(look, slide, strongerEnd, { value: figure('end-rating'), limit: figure('stall-thrust') }),
       decisions: screwQuestions[slide],
     }),
   );

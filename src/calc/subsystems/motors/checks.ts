@@ -1,7 +1,7 @@
 import { atLeastLimit, atMost, type CheckRule } from '../../core/check.ts';
 import { smallestOf } from '../../core/steps.ts';
 import { isDriven, type Slide, slideWords, usual } from './axis.ts';
-import { hasScrew, remedyOr } from './checks-missing.ts';
+import { hasScrew, judged } from './checks-missing.ts';
 import { lowVoltage } from './design-supply.ts';
 import { motorKind } from './motors-table.ts';
 
@@ -58,18 +58,15 @@ const torqueLimit =
   (look) => {
     if (!look.chosen('axis-motor', ...usesServos) || !isDriven(look, slide) || !hasScrew(look, slide))
       return undefined;
-    const known = remedyOr(
-      look,
-      slide,
-      'Set a torque limit in the drive at or below this figure, read it back after the power was off, and enter it under your own figures.',
-    );
+    const remedy =
+      'Set a torque limit in the drive at or below this figure, read it back after the power was off, and enter it under your own figures.';
+    const value = look.figure(`${slide}-peak-torque`);
+    const limit = look.figure(`${slide}-torque-setting`);
     return atMost({
       id: `${slide}-torque-limit`,
       label: `Most torque of the servo against what the screw and its bearing stand, ${slideWords[slide]}`,
-      value: look.figure(`${slide}-peak-torque`),
-      limit: look.figure(`${slide}-torque-setting`),
       comfort: 1.1,
-      ...known,
+      ...judged(look, slide, remedy, { value, limit }),
       testWhen: 'at the first enable, belt off and a hand on the stop',
       decisions: ['axis-motor', 'motor-size'],
     });
