@@ -1,20 +1,15 @@
 import type { Figure, Look } from '../../core/figure.ts';
 import { chosen, type Quantity } from '../../core/quantity.ts';
-import { productOf, quotientOf, sumOf } from '../../core/steps.ts';
+import { sumOf } from '../../core/steps.ts';
 import type { EndFixity } from '../../formulas/screw-limits.ts';
 import { cameWithMachine, memory, slideFigure, usual } from '../motors/axis.ts';
-import { beltFigures } from '../motors/axis-belt.ts';
-import {
-  screwLengthFigures,
-  screwLimitFigures,
-  slidingEfficiency,
-  slidingRoot,
-} from '../motors/axis-screw.ts';
+import { screwLimitFigures, slidingEfficiency, slidingRoot } from '../motors/axis-screw.ts';
+import { screwLengthFigures } from '../motors/axis-screw-lengths.ts';
 import { ballFigures, sizeOf } from '../motors/screw-sizes.ts';
-import { carriageBelt, carriageScrew } from './screws.ts';
+import { driveFigures, onRack } from './design-drive.ts';
+import { carriageScrew } from './screws.ts';
 
 const onLeadScrew = (look: Look) => look.chosen('carriage-drive', 'original-lead-screw');
-const onRack = (look: Look) => look.chosen('carriage-drive', 'rack-pinion');
 
 function lead(look: Look): Quantity | undefined {
   if (onLeadScrew(look)) return look.fact('lead-screw-lead');
@@ -49,48 +44,6 @@ function efficiency(look: Look): Quantity | undefined {
   return free
     ? chosen(0.9, '1', 'carriage-drive', option, 'a ball screw; common practice')
     : chosen(0.85, '1', 'carriage-nut', look.option('carriage-nut') ?? '', 'a preloaded nut drags a little');
-}
-
-const gearbox = (look: Look) => look.chosen('carriage-coupling', 'carriage-gearbox');
-
-function ratio(look: Look): Quantity | undefined {
-  if (cameWithMachine(look)) return usual(1, '1', 'the motor is taken to sit straight on the screw');
-  const coupling = look.option('carriage-coupling');
-  if (!coupling) return undefined;
-  const atRack = chosen(
-    10,
-    '1',
-    'carriage-drive',
-    'rack-pinion',
-    'a gearbox of about 10:1 goes with a pinion',
-  );
-  if (gearbox(look))
-    return onRack(look) ? atRack : chosen(3, '1', 'carriage-coupling', coupling, 'a common gearbox is 3:1');
-  const belt =
-    coupling === 'carriage-direct'
-      ? chosen(1, '1', 'carriage-coupling', coupling, 'straight on')
-      : quotientOf(
-          '1',
-          look.figure('carriage-screw-pulley-teeth'),
-          look.figure('carriage-motor-pulley-teeth'),
-        );
-  return onRack(look) ? productOf('1', { belt, atRack }) : belt;
-}
-
-function driveEfficiency(look: Look): Quantity | undefined {
-  if (cameWithMachine(look)) return usual(1, '1', 'straight on');
-  const coupling = look.option('carriage-coupling');
-  if (!coupling) return undefined;
-  if (gearbox(look) || onRack(look))
-    return chosen(0.92, '1', 'carriage-coupling', coupling, 'a gearbox; common practice');
-  const straight = coupling === 'carriage-direct';
-  return chosen(
-    straight ? 1 : 0.95,
-    '1',
-    'carriage-coupling',
-    coupling,
-    straight ? 'straight on, nothing is lost' : 'a toothed belt; common practice',
-  );
 }
 
 /** How the ends of the carriage screw are held; the brackets of an old lead screw only support it. */
@@ -147,9 +100,7 @@ export const screwFigures: readonly Figure[] = [
   slideFigure('carriage', 'nut-length', 'Length of the nut', nut),
   slideFigure('carriage', 'nut-stiffness', 'Stiffness of the nut', nutStiffness),
   ...ballFigures('carriage', carriageScrew),
-  ...beltFigures('carriage', carriageBelt),
-  slideFigure('carriage', 'ratio', 'Turns of the motor for one of the screw', ratio),
-  slideFigure('carriage', 'drive-efficiency', 'Efficiency of belt, gearbox or coupling', driveEfficiency),
+  ...driveFigures,
   ...lengths,
   ...screwLimitFigures('carriage', held),
 ];

@@ -4,12 +4,8 @@ import { quotientOf } from '../../core/steps.ts';
 import type { EndFixity } from '../../formulas/screw-limits.ts';
 import { cameWithMachine, memory, slideFigure, usual } from '../motors/axis.ts';
 import { beltFigures } from '../motors/axis-belt.ts';
-import {
-  screwLengthFigures,
-  screwLimitFigures,
-  slidingEfficiency,
-  slidingRoot,
-} from '../motors/axis-screw.ts';
+import { screwLimitFigures, slidingEfficiency, slidingRoot } from '../motors/axis-screw.ts';
+import { screwLengthFigures } from '../motors/axis-screw-lengths.ts';
 import { ballFigures, sizeOf } from '../motors/screw-sizes.ts';
 import { crossBelt, crossScrew } from './screws.ts';
 

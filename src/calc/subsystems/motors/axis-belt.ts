@@ -1,9 +1,9 @@
 import type { Figure, Look } from '../../core/figure.ts';
 import { derive } from '../../core/formula.ts';
-import { chosen, type Quantity, type Unit } from '../../core/quantity.ts';
+import { chosen, type Unit } from '../../core/quantity.ts';
 import { productOf } from '../../core/steps.ts';
 import { beltCentreDistance, beltTeethInMesh } from '../../formulas/belt.ts';
-import { figuresOf, type Slide, slideFigure, usual } from './axis.ts';
+import { figuresFor, type Slide, usual } from './axis.ts';
 
 /** Teeth of both pulleys and of a belt that is sold, 5 mm pitch. */
 export interface Belt {
@@ -19,9 +19,7 @@ const fromStock = 'tooth counts and a belt length that are sold; the seller’s 
 
 /** Pulleys, belt and how far apart the shafts stand. `belt` is undefined where there is none. */
 export function beltFigures(slide: Slide, belt: (look: Look) => Belt | undefined): readonly Figure[] {
-  const of = figuresOf(slide);
-  const figure = (name: string, label: string, value: (look: Look) => Quantity | undefined) =>
-    slideFigure(slide, name, label, value);
+  const { of, figure } = figuresFor(slide);
   const sold = (look: Look, unit: Unit, pick: (belt: Belt) => number) => {
     const found = belt(look);
     return found && chosen(pick(found), unit, found.decision, found.option, fromStock);

@@ -4,7 +4,7 @@ import { chosen, type Quantity, type Unit } from '../../core/quantity.ts';
 import { largestOf, productOf, smallestOf } from '../../core/steps.ts';
 import { motorSpeed } from '../../formulas/motion.ts';
 import { usableTorqueFraction } from '../../formulas/motor.ts';
-import { figuresOf, memory, type Slide, slideFigure, usual } from './axis.ts';
+import { figuresFor, memory, type Slide, usual } from './axis.ts';
 import { type MotorKind, motorKind } from './motors-table.ts';
 
 /** A row of the motor table as a figure that follows from the choice of the motor. */
@@ -44,15 +44,11 @@ function workingSpeed(look: Look, slide: Slide): Quantity | undefined {
   return largestOf({ cutting, thread: productOf('m/s', thread) });
 }
 
-/** Motor of a slide: what it gives at rest, while cutting and in a fast move. */
-export function motorFigures(slide: Slide): readonly Figure[] {
-  const of = figuresOf(slide);
-  const speedAt = (look: Look, speed: Quantity | undefined) =>
-    derive(motorSpeed, { speed, lead: of(look)('lead'), ratio: of(look)('ratio') });
+/** What is known of a motor before it turns. */
+function restFigures(slide: Slide): readonly Figure[] {
+  const { figure } = figuresFor(slide);
   const own = (name: string, unit: Unit, pick: (kind: MotorKind) => number | undefined) => (look: Look) =>
     look.measured(`${slide}-${name}`) ?? sold(look, slide, unit, pick);
-  const figure = (name: string, label: string, value: (look: Look) => Quantity | undefined) =>
-    slideFigure(slide, name, label, value);
   return [
     figure(
       'motor-torque',
@@ -73,23 +69,31 @@ export function motorFigures(slide: Slide): readonly Figure[] {
     figure('rotor-inertia', 'Inertia of the motor itself', (look) =>
       sold(look, slide, 'kg·m²', ({ rotor }) => rotor),
     ),
-    figure('working-speed', 'Fastest move while cutting', (look) => workingSpeed(look, slide)),
-    figure('motor-speed-working', 'Motor speed while cutting', (look) =>
-      speedAt(look, of(look)('working-speed')),
-    ),
-    figure('motor-speed-rapid', 'Motor speed at rapid', (look) => speedAt(look, look.fact(`${slide}-rapid`))),
     figure('motor-speed-limit', 'Fastest sensible motor speed', (look) =>
       sold(look, slide, 'rev/s', ({ fastest }) => fastest),
     ),
+  ];
+}
+
+/** Motor of a slide: what it gives at rest, while cutting and in a fast move. */
+export function motorFigures(slide: Slide): readonly Figure[] {
+  const { of, figure } = figuresFor(slide);
+  const turning = (look: Look, speed: Quantity | undefined) =>
+    derive(motorSpeed, { speed, lead: of(look)('lead'), ratio: of(look)('ratio') });
+  return [
+    ...restFigures(slide),
+    figure('working-speed', 'Fastest move while cutting', (look) => workingSpeed(look, slide)),
+    figure('motor-speed-working', 'Motor speed while cutting', (look) =>
+      turning(look, of(look)('working-speed')),
+    ),
+    figure('motor-speed-rapid', 'Motor speed at rapid', (look) => turning(look, look.fact(`${slide}-rapid`))),
     figure('torque-working', 'Usable torque while cutting', (look) =>
       torqueAt(look, slide, of(look)('motor-speed-working')),
     ),
-    figure(
-      'torque-rapid',
-      'Usable torque at rapid',
-      (look) =>
-        look.measured(`${slide}-torque-at-rapid`) ?? torqueAt(look, slide, of(look)('motor-speed-rapid')),
-    ),
+    figure('torque-rapid', 'Usable torque at rapid', (look) => {
+      const own = look.measured(`${slide}-torque-at-rapid`);
+      return own ?? torqueAt(look, slide, of(look)('motor-speed-rapid'));
+    }),
   ];
 }
 

@@ -4,7 +4,7 @@ import type { Quantity } from '../../core/quantity.ts';
 import { largestOf, productOf, sumOf } from '../../core/steps.ts';
 import { screwThrust } from '../../formulas/screw-drive.ts';
 import { slideFriction, slideThrust } from '../../formulas/slide.ts';
-import { figuresOf, type Slide, slideFigure, usual } from './axis.ts';
+import { figuresFor, type Slide, usual } from './axis.ts';
 
 const friction = usual(0.15, '1', 'oiled iron on iron; common practice');
 const nothing = usual(0, 'N', 'nothing presses the slide down');
@@ -40,7 +40,7 @@ export function pushNeeded(
 
 /** What a slide is able to push, and the largest push that the work asks of it. */
 export function pushFigures(slide: Slide, needs: readonly string[]): readonly Figure[] {
-  const of = figuresOf(slide);
+  const { of, figure } = figuresFor(slide);
   const thrust = (look: Look, torque: Quantity | undefined) =>
     derive(screwThrust, {
       torque,
@@ -49,8 +49,6 @@ export function pushFigures(slide: Slide, needs: readonly string[]): readonly Fi
       ratio: of(look)('ratio'),
       beltEfficiency: of(look)('drive-efficiency'),
     });
-  const figure = (name: string, label: string, value: (look: Look) => Quantity | undefined) =>
-    slideFigure(slide, name, label, value);
   return [
     figure('friction', 'Force to slide it without a cut', (look) => idleFriction(look, slide)),
     figure('push-needed', 'Largest push that the work needs', (look) => {

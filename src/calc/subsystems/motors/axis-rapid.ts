@@ -4,7 +4,7 @@ import type { Quantity } from '../../core/quantity.ts';
 import { productOf, quotientOf, sumOf } from '../../core/steps.ts';
 import { accelerationTorque, pulleyInertia, reflectedInertia, screwInertia } from '../../formulas/inertia.ts';
 import { screwDriveTorque } from '../../formulas/screw-drive.ts';
-import { figuresOf, type Slide, slideFigure, usual } from './axis.ts';
+import { figuresFor, figuresOf, type Slide, usual } from './axis.ts';
 
 const aluminium = usual(2700, 'kg/m³', 'aluminium pulleys');
 const steel = usual(7850, 'kg/m³', 'a steel screw');
@@ -46,9 +46,7 @@ function loadInertia(look: Look, slide: Slide): Quantity | undefined {
 
 /** What a fast move asks of the motor of a slide. */
 export function rapidFigures(slide: Slide): readonly Figure[] {
-  const of = figuresOf(slide);
-  const figure = (name: string, label: string, value: (look: Look) => Quantity | undefined) =>
-    slideFigure(slide, name, label, value);
+  const { of, figure } = figuresFor(slide);
   return [
     figure('screw-inertia', 'Inertia of the screw', (look) =>
       derive(screwInertia, {

@@ -1,7 +1,7 @@
 import type { Figure, Look } from '../../core/figure.ts';
 import { derive } from '../../core/formula.ts';
 import type { Quantity } from '../../core/quantity.ts';
-import { differenceOf, productOf, quotientOf, smallestOf, sumOf } from '../../core/steps.ts';
+import { differenceOf, productOf, quotientOf, smallestOf } from '../../core/steps.ts';
 import { screwDriveTorque } from '../../formulas/screw-drive.ts';
 import { screwLifeHours } from '../../formulas/screw-life.ts';
 import {
@@ -11,21 +11,8 @@ import {
   screwSpeedLimit,
   screwWhirlSpeed,
 } from '../../formulas/screw-limits.ts';
-import { screwLengthBudget, screwThreadLength } from '../../formulas/screw-shape.ts';
 import { slidingScrewEfficiency } from '../../formulas/sliding-screw.ts';
-import { figuresOf, type Slide, slideFigure, usual } from './axis.ts';
-
-/** What lies along a screw beside travel and nut, all m. Gaps run from the thread to the middle of a bearing. */
-export interface Layout {
-  readonly runOff: number;
-  /** Squeezed covers, both sides together. */
-  readonly covers: number;
-  readonly gapFixed: number;
-  readonly gapFar: number;
-  readonly fixedJournal: number;
-  readonly driveStub: number;
-  readonly floatingJournal: number;
-}
+import { figuresFor, type Slide, usual } from './axis.ts';
 
 const mostDepth = usual(0.2, '1', 'a thread seldom takes more than a fifth of the bar');
 
@@ -50,65 +37,18 @@ export function slidingEfficiency(outside: Quantity | undefined, lead: Quantity 
   });
 }
 
-const why = 'usual for a screw of this size; your drawing decides';
-const length = (value: number): Quantity => usual(value, 'm', why);
+type Held = (look: Look) => EndFixity | undefined;
 
-/** Lengths along the screw: thread, whole, between bearings, and the part that is pushed. */
-export function screwLengthFigures(slide: Slide, layout: Layout): readonly Figure[] {
-  const of = figuresOf(slide);
-  const figure = (name: string, label: string, value: (look: Look) => Quantity | undefined) =>
-    slideFigure(slide, name, label, value);
-  const onThread = (look: Look) => ({
-    travel: look.fact(`${slide}-travel`),
-    nut: of(look)('nut-length'),
-    runOff: length(layout.runOff),
-    covers: length(layout.covers),
-  });
-  const ends = {
-    fixedJournal: length(layout.fixedJournal),
-    driveStub: length(layout.driveStub),
-    floatingJournal: length(layout.floatingJournal),
-  };
-  return [
-    figure('screw-thread', 'Threaded length of the screw', (look) =>
-      derive(screwThreadLength, onThread(look)),
-    ),
-    figure('screw-length', 'Whole length of the screw', (look) =>
-      derive(screwLengthBudget, { ...onThread(look), ...ends }),
-    ),
-    figure('screw-cut-off', 'To saw off at the floating end', (look) =>
-      differenceOf(look.measured(`${slide}-screw-bought`), of(look)('screw-length')),
-    ),
-    figure('whirl-length', 'Screw between its bearings, or to its free end', (look) =>
-      sumOf({
-        fixed: length(layout.gapFixed),
-        thread: of(look)('screw-thread'),
-        far: length(layout.gapFar),
-      }),
-    ),
-    figure('buckling-length', 'Screw that is pushed, at most', (look) =>
-      sumOf({
-        gap: length(layout.gapFixed),
-        runOff: length(layout.runOff),
-        cover: length(layout.covers / 2),
-        travel: look.fact(`${slide}-travel`),
-        nut: of(look)('nut-length'),
-      }),
-    ),
-  ];
-}
+const turning = (slide: Slide, look: Look, speed: Quantity | undefined) =>
+  quotientOf('rev/s', speed, look.figure(`${slide}-lead`));
 
-/** What the screw itself stands: speed, push, balls, years. `held` says how its ends are held. */
-export function screwLimitFigures(
-  slide: Slide,
-  held: (look: Look) => EndFixity | undefined,
-): readonly Figure[] {
-  const of = figuresOf(slide);
-  const figure = (name: string, label: string, value: (look: Look) => Quantity | undefined) =>
-    slideFigure(slide, name, label, value);
-  const turning = (look: Look, speed: Quantity | undefined) => quotientOf('rev/s', speed, of(look)('lead'));
+/** How fast the screw turns and may turn. */
+function screwSpeedFigures(slide: Slide, held: Held): readonly Figure[] {
+  const { of, figure } = figuresFor(slide);
   return [
-    figure('screw-speed-rapid', 'Screw speed at rapid', (look) => turning(look, look.fact(`${slide}-rapid`))),
+    figure('screw-speed-rapid', 'Screw speed at rapid', (look) =>
+      turning(slide, look, look.fact(`${slide}-rapid`)),
+    ),
     figure('whirl-speed', 'Speed at which the screw begins to whip', (look) =>
       derive(screwWhirlSpeed, {
         rootDiameter: of(look)('screw-root'),
@@ -116,26 +56,37 @@ export function screwLimitFigures(
         endFixity: held(look),
       }),
     ),
-    figure('buckling-load', 'Push that the screw may take', (look) => {
-      const rootDiameter = of(look)('screw-root');
-      const slender = { rootDiameter, length: of(look)('buckling-length'), endFixity: held(look) };
-      return smallestOf({
-        slender: derive(screwBucklingLoad, slender),
-        short: derive(screwShortLimit, { rootDiameter }),
-      });
-    }),
     figure('ball-speed-limit', 'Fastest that the balls may run round', (look) =>
       derive(screwSpeedLimit, {
         ballCircle: of(look)('ball-circle'),
         dn: usual(50_000, 'mm·rpm', 'the lower figure that makers give, for rolled screws'),
       }),
     ),
+  ];
+}
+
+/** Push that the screw may take, N: what bends it sideways, or crushes it where it is short. */
+function bucklingLoad(look: Look, slide: Slide, held: Held): Quantity | undefined {
+  const rootDiameter = look.figure(`${slide}-screw-root`);
+  const length = look.figure(`${slide}-buckling-length`);
+  return smallestOf({
+    slender: derive(screwBucklingLoad, { rootDiameter, length, endFixity: held(look) }),
+    short: derive(screwShortLimit, { rootDiameter }),
+  });
+}
+
+/** What the screw itself stands: speed, push, balls, years. `held` says how its ends are held. */
+export function screwLimitFigures(slide: Slide, held: Held): readonly Figure[] {
+  const { of, figure } = figuresFor(slide);
+  return [
+    ...screwSpeedFigures(slide, held),
+    figure('buckling-load', 'Push that the screw may take', (look) => bucklingLoad(look, slide, held)),
     figure('screw-life', 'Hours of cutting that the ball screw outlasts', (look) =>
       derive(screwLifeHours, {
         dynamicRating: of(look)('dynamic-rating'),
         meanForce: of(look)('push-needed'),
         loadFactor: usual(1.5, '1', 'ordinary cutting with some knocks'),
-        speed: turning(look, of(look)('working-speed')),
+        speed: turning(slide, look, of(look)('working-speed')),
       }),
     ),
     figure('screw-torque', 'Torque at the screw for the largest push', (look) =>

@@ -37,3 +37,10 @@ export const figuresOf =
   (look: Look) =>
   (name: string): Quantity | undefined =>
     look.figure(`${slide}-${name}`);
+
+/** Both for one slide: `of(look)('lead')` reads a figure, `figure('lead', …)` makes one. */
+export const figuresFor = (slide: Slide) => ({
+  of: figuresOf(slide),
+  figure: (name: string, label: string, value: (look: Look) => Quantity | undefined) =>
+    slideFigure(slide, name, label, value),
+});
