@@ -2,6 +2,7 @@ import type { Machine, SizeClass } from './core/machine.ts';
 import { answered, assumed, type Quantity, type Unit } from './core/quantity.ts';
 import { latheFacts } from './facts-lathe.ts';
 import { ownFacts } from './facts-own.ts';
+import { slideFacts } from './facts-slides.ts';
 import { workFacts } from './facts-work.ts';
 import { workshopFacts } from './facts-workshop.ts';
 
@@ -47,7 +48,13 @@ export interface Fact {
   readonly howToMeasure: string;
 }
 
-export const facts: readonly Fact[] = [...latheFacts, ...workshopFacts, ...workFacts, ...ownFacts];
+export const facts: readonly Fact[] = [
+  ...latheFacts,
+  ...workshopFacts,
+  ...workFacts,
+  ...ownFacts,
+  ...slideFacts,
+];
 
 const byId = new Map(facts.map((fact) => [fact.id, fact]));
 
