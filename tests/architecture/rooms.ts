@@ -55,6 +55,7 @@ export const LODGERS: Readonly<Record<string, string>> = {
   'content.config': 'content',
   'calc/facts-lathe': 'calc/facts',
   'calc/facts-own': 'calc/facts',
+  'calc/facts-turning': 'calc/facts',
   'calc/facts-work': 'calc/facts',
   'calc/facts-workshop': 'calc/facts',
 };
