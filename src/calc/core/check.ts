@@ -58,7 +58,8 @@ function marginOf(
 ): number | undefined {
   if (value === undefined || limit === undefined) return undefined;
   const [above, under] = sense === 'at-most' ? [limit, value] : [value, limit];
-  return under === 0 ? Number.MAX_VALUE : above / under;
+  // Nothing over next to nothing is no figure either: the largest number stands for "far more than enough".
+  return under === 0 ? Number.MAX_VALUE : Math.min(Number.MAX_VALUE, above / under);
 }
 
 function resultOf(margin: number | undefined, comfort: number): Result {
