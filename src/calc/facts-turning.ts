@@ -84,6 +84,17 @@ const drive: readonly Fact[] = [
     means: 'The same in the fastest position.',
     howToMeasure: 'Unplug the lathe. Turn the chuck ten turns by hand and count the turns of the motor.',
   }),
+  own('spindle-sag', '1', 'share', [0, 0.5], {
+    name: 'How much the spindle slows in a thread',
+    means: 'The share of its speed that it loses in an ordinary threading pass (sag).',
+    howToMeasure:
+      'Tachometer on the chuck, guard in place: speed in air less speed in the cut, over speed in air.',
+  }),
+  length('spindle-end-room', [0, mm(400)], {
+    name: 'Free spindle behind the headstock',
+    means: 'The length around the back end of the spindle that nothing else needs.',
+    howToMeasure: 'Rule from the last nut or gear to the end of the spindle, with the cover shut.',
+  }),
   count('encoder-lines', [1, 20000], {
     name: 'Lines of the spindle sensor you buy',
     means: 'Marks or lines in one turn; pulses a turn on one wire, before the control counts all edges.',

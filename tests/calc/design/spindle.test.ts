@@ -96,10 +96,48 @@ describe('limits of speed', () => {
 
   test('an unmarked chuck is said to be unread', () => {
     const { 'chuck-marked-speed': _, ...unmarked } = facts;
-    expect(checkOf(designWith('medium', unmarked, answers), 'chuck-speed').needs).toEqual([
-      'chuck-marked-speed',
-    ]);
+    const check = checkOf(designWith('medium', unmarked, answers), 'chuck-speed');
+    expect([check.result, check.needs]).toEqual(['look', ['chuck-marked-speed']]);
   });
+});
+
+describe('other motors', () => {
+  const motorised = (motor: string) => designWith('medium', {}, { 'spindle-motor': [motor] });
+
+  test('a single-phase motor has no drive to set, and its power is still judged', () => {
+    const look = motorised('keep-single-phase');
+    for (const figure of ['drive-frequency-cap', 'stop-time', 'spindle-torque-slow'])
+      expect(look.figure(figure)).toBeUndefined();
+    expect(checkOf(look, 'spindle-cut-power').result).toBe('ok');
+  });
+
+  test('a motor with its own electronics is not run above its plate', () => {
+    const look = motorised('servo-spindle');
+    near(figureOf(look, 'spindle-top-fast'), 2000 / 60, 1e-9);
+    expect(look.figure('cut-frequency-slow')).toBeUndefined();
+  });
+
+  test('one belt position: slow and fast are the same', () => {
+    const look = designWith('medium', { 'belt-steps': 1 }, { 'spindle-motor': ['three-phase-drive'] });
+    expect(figureOf(look, 'belt-ratio-slow')).toBe(figureOf(look, 'belt-ratio-fast'));
+  });
+
+  test('the worst of the metals counts', () => {
+    const cut = (...materials: string[]) => figureOf(designWith('medium', {}, { materials }), 'cut-force');
+    expect(cut('brass', 'alloy-steel')).toBe(cut('alloy-steel'));
+    expect(cut('brass')).toBeLessThan(cut('mild-steel'));
+  });
+});
+
+test('draw tube and sensor at one end of the spindle: the room is measured', () => {
+  const both = { 'work-holding': ['lever-collets'], 'spindle-sensor': ['encoder-1000-up'] };
+  const room = (facts: Record<string, number>) =>
+    checkOf(designWith('medium', facts, both), 'bore-end-clearance').result;
+  expect([room({}), room({ 'spindle-end-room': 0.02 }), room({ 'spindle-end-room': 0.04 })]).toEqual([
+    'not-yet',
+    'stop',
+    'ok',
+  ]);
 });
 
 describe('stopping', () => {

@@ -4,7 +4,9 @@ import { productOf } from '../../core/steps.ts';
 import { phaseMotor, variable } from './design-drive.ts';
 import { cutsThreads } from './design-thread.ts';
 
-const marked = (needed: boolean): Pick<Check, 'needs'> => (needed ? { needs: ['chuck-marked-speed'] } : {});
+/** Until the mark on the chuck was read, the limit is only the lathe's own, and the plan says to look. */
+const unread = (read: boolean): Pick<Check, 'needs'> & { readonly comfort?: number } =>
+  read ? {} : { needs: ['chuck-marked-speed'], comfort: 1.05 };
 
 const chuckSpeed: CheckRule = (look) => {
   if (!variable(look)) return undefined;
@@ -16,7 +18,7 @@ const chuckSpeed: CheckRule = (look) => {
     remedy:
       'Set the limit in the drive for the fastest belt position, to the lowest of: the mark on the chuck, the top speed the lathe left its maker with, and what this work can stand. Clamp the speed in every program as well.',
     decisions: ['spindle-motor', 'speed-command', 'work-holding'],
-    ...marked(look.measured('chuck-marked-speed') === undefined),
+    ...unread(look.measured('chuck-marked-speed') !== undefined),
   });
 };
 
@@ -63,4 +65,22 @@ const slowEnough: CheckRule = (look) => {
   });
 };
 
-export const speedChecks: readonly CheckRule[] = [chuckSpeed, driveReach, noGap, slowEnough];
+/** A draw tube and the pulley of the sensor want the same end of the spindle. */
+const boreEnd: CheckRule = (look) => {
+  const tube = look.chosen('work-holding', 'lever-collets', 'power-chuck');
+  const pulley = look.chosen('spindle-sensor', 'slotted-disc', 'encoder-100-200', 'encoder-1000-up');
+  if (!tube || !pulley) return undefined;
+  return atLeastLimit({
+    id: 'bore-end-clearance',
+    label: 'Room for draw tube and sensor pulley at the spindle end',
+    value: look.measured('spindle-end-room'),
+    limit: assumed(0.025, 'm', 'a pulley with its belt takes 15 to 25 mm; from memory of the trade'),
+    comfort: 1.2,
+    remedy:
+      'Take the sensor from the old change-gear stud, or use a ring around the spindle. Lay tube, closer and pulley out on paper before anything is bored.',
+    decisions: ['work-holding', 'spindle-sensor', 'sensor-place'],
+    needs: look.measured('spindle-end-room') ? [] : ['spindle-end-room'],
+  });
+};
+
+export const speedChecks: readonly CheckRule[] = [chuckSpeed, driveReach, noGap, slowEnough, boreEnd];

@@ -45,6 +45,8 @@ const sags: Readonly<Record<string, number>> = {
 };
 
 function sag(look: Look): Quantity | undefined {
+  const measured = look.measured('spindle-sag');
+  if (measured) return measured;
   const motor = look.option('spindle-motor') ?? '';
   const share = sags[motor];
   return share === undefined
