@@ -10,10 +10,16 @@ import { currentEdition } from '../../../src/content/edition.ts';
 
 type Given = { readonly [decision: string]: readonly string[] };
 
-/** The design of a lathe with these answers and measured figures (SI); the rest as the product assumes it. */
+/**
+ * The design of a lathe with these answers and measured figures (SI); the rest as the product assumes it. Throws where
+ * the plan refuses an answer: the test would then judge another machine.
+ */
 export function designWith(size: SizeClass, facts: Record<string, number>, answers: Given): Look {
   const path = { edition: currentEdition.edition, size, facts, answers, owned: [] };
-  return designOf(planState(path, machineOf(size, facts)).state);
+  const look = designOf(planState(path, machineOf(size, facts)).state);
+  for (const [decision, options] of Object.entries(answers))
+    if (!look.chosen(decision, ...options)) throw new Error(`${decision} refuses ${options.join()}`);
+  return look;
 }
 
 /** The value of a figure that must arise. */
