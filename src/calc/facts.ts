@@ -3,6 +3,7 @@ import { answered, assumed, type Quantity, type Unit } from './core/quantity.ts'
 import { latheFacts } from './facts-lathe.ts';
 import { ownFacts } from './facts-own.ts';
 import { slideFacts } from './facts-slides.ts';
+import { turningFacts } from './facts-turning.ts';
 import { workFacts } from './facts-work.ts';
 import { workshopFacts } from './facts-workshop.ts';
 
@@ -26,6 +27,9 @@ export type Show =
   | 'small-current'
   | 'voltage'
   | 'inductance'
+  | 'resistance'
+  | 'surface-speed'
+  | 'ratio'
   | 'rate';
 
 /**
@@ -54,6 +58,7 @@ export const facts: readonly Fact[] = [
   ...workFacts,
   ...ownFacts,
   ...slideFacts,
+  ...turningFacts,
 ];
 
 const byId = new Map(facts.map((fact) => [fact.id, fact]));

@@ -61,6 +61,7 @@ export const LODGERS: Readonly<Record<string, string>> = {
   'calc/facts-lathe': 'calc/facts',
   'calc/facts-own': 'calc/facts',
   'calc/facts-slides': 'calc/facts',
+  'calc/facts-turning': 'calc/facts',
   'calc/facts-work': 'calc/facts',
   'calc/facts-workshop': 'calc/facts',
 };

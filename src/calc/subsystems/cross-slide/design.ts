@@ -1,5 +1,6 @@
 import type { Figure } from '../../core/figure.ts';
 import { motorFigures } from '../motors/axis-motor.ts';
+import { pulseFigures } from '../motors/axis-pulses.ts';
 import { pushFigures } from '../motors/axis-push.ts';
 import { rapidFigures } from '../motors/axis-rapid.ts';
 import { stiffnessFigures } from '../motors/axis-stiffness.ts';
@@ -13,6 +14,7 @@ export const figures: readonly Figure[] = [
   ...cutFigures,
   ...pushFigures('cross', ['push-turning', 'push-facing', 'push-parting']),
   ...rapidFigures('cross'),
+  ...pulseFigures('cross'),
   ...stiffnessFigures('cross'),
   ...diameterFigures,
 ];
