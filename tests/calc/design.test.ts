@@ -8,7 +8,7 @@ import { planState } from '../../src/calc/cost/ways.ts';
 import { designFigures, designOf } from '../../src/calc/design.ts';
 import { machineOf } from '../../src/calc/facts.ts';
 import { formulas } from '../../src/calc/formulas/registry.ts';
-import { figures } from '../../src/calc/trade.ts';
+import { figures, rules } from '../../src/calc/trade.ts';
 import { anyPath } from '../arbitrary.ts';
 
 const knownSteps = new Set([...formulas.map(({ id }) => id), ...Object.keys(steps)]);
@@ -45,3 +45,18 @@ test('1,000 random paths: figures and checks are finite and can be explained', (
     { numRuns: 1000 },
   );
 }, 120_000);
+
+test('a check that a rule points at is one that exists, and no check is made twice', () => {
+  const seen = new Set<string>();
+  for (const path of fc.sample(anyPath, { numRuns: 400, seed: 3 })) {
+    const ids = checksOf(designOf(planState(path, machineOf(path.size, path.facts)).state)).map(
+      ({ id }) => id,
+    );
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const id of ids) seen.add(id);
+  }
+  const pointedAt = rules.flatMap(({ then }) =>
+    then.flatMap((effect) => (effect.kind === 'addsCheck' ? [effect.check] : [])),
+  );
+  expect(pointedAt.filter((id) => !seen.has(id))).toEqual([]);
+}, 60_000);

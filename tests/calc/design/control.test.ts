@@ -1,7 +1,7 @@
 // Limits of the control, and what only the machine can prove. Worked by hand, no published source.
 import { describe, expect, test } from 'vitest';
 import { checksOf } from '../../../src/calc/checks.ts';
-import { stopCases } from '../../../src/calc/subsystems/control/stop-table.ts';
+import { stopTable } from '../../../src/calc/subsystems/wiring/stop-table.ts';
 import { near } from '../formulas/near.ts';
 import { checkOf, designWith, figureOf } from './plans.ts';
 
@@ -43,21 +43,9 @@ describe('to be proved on the machine', () => {
     const check = checkOf(look, 'stop-table');
     expect([check.result, check.needs]).toEqual(['not-yet', ['stop-rows-proved']]);
     expect(check.testWhen).toBeDefined();
-    const rows = stopCases(look).length;
+    const rows = stopTable(look).length;
     expect(checkOf(design({ 'stop-rows-proved': rows - 1 }, {}), 'stop-table').result).toBe('stop');
     expect(checkOf(design({ 'stop-rows-proved': rows }, {}), 'stop-table').result).toBe('ok');
-  });
-
-  test('the stop table holds the cases that can arise, each with all its columns', () => {
-    const base = { 'axis-motor': ['open-loop-stepper'], 'chuck-guard': ['hinged-shield'] };
-    const ids = (answers: Record<string, string[]>) => stopCases(design({}, answers)).map(({ id }) => id);
-    expect(ids(base)).not.toContain('drive-alarm');
-    expect(ids(base)).not.toContain('guard-opened');
-    expect(ids({ ...base, 'axis-motor': ['closed-loop-stepper'] })).toContain('drive-alarm');
-    for (const always of ['red-button', 'control-hung', 'power-dip', 'power-returns', 'reset-pressed'])
-      expect(ids(base)).toContain(always);
-    for (const { axes, spindle, control, reset } of stopCases(design({}, {})))
-      expect(Math.min(...[axes, spindle, control, reset].map((text) => text.length))).toBeGreaterThan(0);
   });
 
   test('signals of 5 V do not switch inputs for 24 V, and 24 V burn inputs for 5 V', () => {

@@ -1,8 +1,7 @@
-import { atLeastLimit, atMost, between, type CheckRule } from '../../core/check.ts';
+import { atMost, between, type CheckRule } from '../../core/check.ts';
 import type { Look } from '../../core/figure.ts';
 import { assumed } from '../../core/quantity.ts';
 import { productOf } from '../../core/steps.ts';
-import { stopCases } from './stop-table.ts';
 
 const missing = (look: Look, ...facts: readonly string[]): string[] =>
   facts.filter((id) => look.measured(id) === undefined);
@@ -25,19 +24,6 @@ const levels: CheckRule = (look) => {
   });
 };
 
-const stops: CheckRule = (look) =>
-  atLeastLimit({
-    id: 'stop-table',
-    label: 'Cases of the stop table proved on the machine',
-    value: look.measured('stop-rows-proved'),
-    limit: assumed(stopCases(look).length, '1', 'the cases that can arise on this machine'),
-    remedy:
-      'Print the table and try every case with the chuck off: what the slides do, what the spindle does, what the control is told, what it takes to start again. A case that fails is mended before the first cut.',
-    decisions: ['stop-circuit', 'spindle-stop', 'watchdog', 'chuck-guard'],
-    needs: missing(look, 'stop-rows-proved'),
-    testWhen: 'When the stop circuit is proved on the machine, again before the first cut, and every month.',
-  });
-
 const clamp: CheckRule = (look) => {
   const byProgram = look.chosen('speed-command', 'speed-by-voltage', 'speed-by-serial');
   if (!byProgram || look.chosen('control', 'thread-synchroniser')) return undefined;
@@ -55,4 +41,4 @@ const clamp: CheckRule = (look) => {
   });
 };
 
-export const proofChecks: readonly CheckRule[] = [levels, stops, clamp];
+export const proofChecks: readonly CheckRule[] = [levels, clamp];
