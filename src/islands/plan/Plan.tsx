@@ -5,6 +5,7 @@ import type { Report } from '../../calc/evaluate.ts';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { $report, start } from '../stores.ts';
+import { WhySheet } from '../why/Why.tsx';
 import { Assumptions } from './Assumptions.tsx';
 import { Bill } from './Bill.tsx';
 import { Checks } from './Checks.tsx';
@@ -82,6 +83,7 @@ export function Plan() {
           <Working />
         )}
       </WithFigures>
+      <WhySheet />
     </div>
   );
 }
