@@ -5,6 +5,9 @@ import type { Machine } from './core/machine.ts';
 import type { OnceAndYearly } from './core/money.ts';
 import type { Path } from './core/path.ts';
 import type { LatheState, StageId } from './core/task.ts';
+import type { Setting } from './settings.ts';
+
+export type { Setting } from './settings.ts';
 
 /** Why an option cannot be taken as things stand, and which answers stand in its way. */
 export interface Block {
@@ -188,6 +191,8 @@ export interface Report {
   readonly verdicts: readonly Verdict[];
   readonly findings: readonly Finding[];
   readonly checks: readonly Check[];
+  /** The sheet that stays with the machine: what is set, and how each figure is found. */
+  readonly settings: readonly Setting[];
   readonly bill: OnceAndYearly<readonly BillLine[]>;
   readonly stages: readonly StagePlan[];
   /** Task ids in an order that respects every prerequisite and hold point. */

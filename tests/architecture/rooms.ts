@@ -12,6 +12,7 @@ const PLANNING = [
   'calc/report',
   'calc/choices',
   'calc/design',
+  'calc/settings',
   'calc/cost',
   'calc/schedule',
   'calc/worth',

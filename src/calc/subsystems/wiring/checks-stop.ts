@@ -1,4 +1,4 @@
-import { atLeastLimit, atMost, type CheckRule } from '../../core/check.ts';
+import { atLeastLimit, atMost, type Check, type CheckRule } from '../../core/check.ts';
 import type { Look } from '../../core/figure.ts';
 import { assumed, chosen, type Quantity } from '../../core/quantity.ts';
 import { stopTable } from './stop-table.ts';
@@ -60,7 +60,7 @@ const table: CheckRule = (look) => {
   return atLeastLimit({
     id: 'stop-table',
     label: 'Lines of the stop table that have been proved',
-    value: undefined,
+    value: look.measured('stop-rows-proved'),
     limit: assumed(rows.length, '1', rows.map(({ event }) => event).join('; ')),
     remedy:
       'Go through the table line by line with lamps in place of motors, and once more on the lathe. Tick each line.',
@@ -75,42 +75,63 @@ const homing: Readonly<Record<string, number>> = {
   'home-switches': 0.01e-3,
   'home-and-limit-switches': 0.01e-3,
   'home-and-motor-mark': 0.005e-3,
+  'no-homing': 0.03e-3,
 };
 
-const homes = (look: Look): Quantity | undefined => {
+const homes = (look: Look, slide: 'carriage' | 'cross'): Quantity | undefined => {
   const option = look.option('home-limits') ?? '';
   const spread = homing[option];
-  return spread === undefined
+  if (spread === undefined) return undefined;
+  return (
+    look.measured(`${slide}-home-spread`) ??
+    chosen(
+      spread,
+      'm',
+      'home-limits',
+      option,
+      option === 'no-homing'
+        ? 'touched off by hand after each switch-on; from memory of the trade'
+        : 'with a precision switch; from memory of the trade',
+    )
+  );
+};
+
+const eachTime =
+  'Without switches every tool is touched off again after each switch-on. Home switches keep the offsets.';
+
+/** Without switches there is nothing to fail, only more to do by hand: a look, never a stop. */
+function homeCheck(look: Look, slide: 'carriage' | 'cross', draft: Pick<Check, 'label' | 'remedy'>) {
+  const value = homes(look, slide);
+  if (value === undefined || look.chosen('control', 'thread-synchroniser')) return undefined;
+  const none = look.chosen('home-limits', 'no-homing');
+  const check = atMost({
+    id: `${slide}-homing`,
+    label: draft.label,
+    value,
+    limit: assumed(slide === 'cross' ? 0.01e-3 : 0.02e-3, 'm', 'common practice, no source'),
+    comfort: slide === 'cross' ? 1.5 : 1,
+    remedy: none ? eachTime : draft.remedy,
+    testWhen: 'When the slides find their place: ten times warm and ten times cold, indicator on the slide.',
+    decisions: ['home-limits'],
+  });
+  return none && check.result === 'stop' ? { ...check, result: 'look' as const } : check;
+}
+
+const crossHome: CheckRule = (look) =>
+  look.chosen('driven-axes', 'carriage-only')
     ? undefined
-    : chosen(spread, 'm', 'home-limits', option, 'with a precision switch; from memory of the trade');
-};
+    : homeCheck(look, 'cross', {
+        label: 'Spread of ten homings of the cross slide (twice that on diameter)',
+        remedy:
+          'Use a precision switch, or the switch and the mark of the motor. A plain inductive sensor drifts 0.02 to 0.05 mm over a day.',
+      });
 
-const crossHome: CheckRule = (look) => {
-  if (look.chosen('driven-axes', 'carriage-only') || homes(look) === undefined) return undefined;
-  return atMost({
-    id: 'cross-homing',
-    label: 'Spread of ten homings of the cross slide (twice that on diameter)',
-    value: homes(look),
-    limit: assumed(0.01e-3, 'm', 'common practice, no source'),
-    comfort: 1.5,
-    remedy:
-      'Use a precision switch, or the switch and the mark of the motor. A plain inductive sensor drifts 0.02 to 0.05 mm over a day.',
-    testWhen: 'When the home switches are fitted: ten times warm and ten times cold, indicator on the slide.',
-    decisions: ['home-limits'],
-  });
-};
-
-const carriageHome: CheckRule = (look) => {
-  if (look.chosen('driven-axes', 'cross-slide-only') || homes(look) === undefined) return undefined;
-  return atMost({
-    id: 'carriage-homing',
-    label: 'Spread of ten homings of the carriage',
-    value: homes(look),
-    limit: assumed(0.02e-3, 'm', 'common practice, no source'),
-    remedy: 'Move the switch away from chips and heat, or use the mark of the motor.',
-    testWhen: 'When the home switches are fitted: ten times warm and ten times cold, indicator on the slide.',
-    decisions: ['home-limits'],
-  });
-};
+const carriageHome: CheckRule = (look) =>
+  look.chosen('driven-axes', 'cross-slide-only')
+    ? undefined
+    : homeCheck(look, 'carriage', {
+        label: 'Spread of ten homings of the carriage',
+        remedy: 'Move the switch away from chips and heat, or use the mark of the motor.',
+      });
 
 export const stopChecks: readonly CheckRule[] = [grade, watchdog, table, crossHome, carriageHome];

@@ -36,20 +36,34 @@ export const hasFan = (look: Look): boolean =>
 const share = (value: number, of: Quantity | undefined, why: string): Quantity | undefined =>
   productOf('W', { of, share: assumed(value, '1', `${why}; common practice, no source`) });
 
+/** Heat of axis drives and their supply. A thread synchroniser pulls for minutes: half of it over an hour. */
+function axisHeat(look: Look): Quantity | undefined {
+  const mains = look.chosen('motor-supply', 'mains-direct');
+  const built = look.chosen('drives', 'built-in-drives');
+  const each = built ? 0 : mains ? 30 : 15;
+  const full = sumOf({
+    drives: assumed(each * drivenMotors(look), 'W', `${each} W for each axis drive; ${memory}`),
+    supply: mains
+      ? assumed(0, 'W', 'the drives are fed by the mains')
+      : share(0.15, look.figure('axis-load'), 'a supply loses 15 % of what it gives out'),
+  });
+  if (!look.chosen('control', 'thread-synchroniser')) return full;
+  return share(0.5, full, 'a thread synchroniser works half of the time at most');
+}
+
 /** Watts that stay in the box as heat. */
 function loss(look: Look): Quantity | undefined {
-  const motors = drivenMotors(look);
+  const small = look.chosen('control', 'thread-synchroniser');
   return sumOf({
     spindle: spindleDriveInCabinet(look)
       ? share(0.04, look.fact('spindle-power'), 'a drive turns 4 % of what it passes into heat')
       : assumed(0, 'W', 'nothing of the spindle stands in the cabinet'),
-    drives: assumed(
-      look.chosen('drives', 'built-in-drives') ? 0 : 15 * motors,
+    axes: axisHeat(look),
+    control: assumed(
+      small ? 4 : 10,
       'W',
-      `15 W for each axis drive; ${memory}`,
+      `control boards and the 24 V supply; a computer stands outside; ${memory}`,
     ),
-    supply: share(0.15, look.figure('axis-load'), 'a supply loses 15 % of what it gives out'),
-    control: assumed(10, 'W', `control boards and the 24 V supply; a computer stands outside; ${memory}`),
   });
 }
 

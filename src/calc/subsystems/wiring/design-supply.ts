@@ -16,11 +16,12 @@ function mainsVoltage(look: Look): Quantity {
   return chosen(120, 'V', 'mains-supply', 'volts-120', 'the outlet has 120 V');
 }
 
-/** A new circuit is judged by its own rating, not by that of the outlet it replaces. */
+/** A new circuit is judged by its own rating, not by that of the outlet it replaces. The voltage of the house tells the country. */
 function circuitRating(look: Look): Quantity | undefined {
   if (!look.chosen('supply-circuit', 'new-circuit')) return look.fact('outlet-amps');
-  const volts = look.figure('mains-voltage')?.value;
-  const american = volts === 120 || look.chosen('country', 'united-states');
+  const american =
+    look.chosen('mains-supply', 'volts-120', 'both-voltages') ||
+    look.chosen('spindle-motor', 'doubler-drive');
   return chosen(
     american ? 20 : 16,
     'A',

@@ -37,13 +37,16 @@ function always(look: Look): StopRow[] {
   });
   return [
     row('button', 'Red button pressed', cut, told, 'Pull the button out, press reset, then start by hand.'),
-    row(
-      'dip',
-      'Power dips or fails',
-      cut,
-      'may restart by itself',
-      'Nothing moves by itself; reset, then home.',
-    ),
+    {
+      id: 'dip',
+      event: 'Power dips or fails',
+      axes: cut,
+      spindle: look.chosen('spindle-stop', 'mechanical-brake')
+        ? 'is held by the brake'
+        : 'coasts: nothing slows it down without power',
+      control: 'may restart by itself',
+      again: 'Nothing moves by itself; reset, then home.',
+    },
     {
       id: 'return',
       event: 'Power comes back, or the button is pulled out',
@@ -68,8 +71,10 @@ function hung(look: Look): StopRow {
   return {
     id: 'hung',
     event: watched ? 'The control hangs: its sign of life stops' : 'The control hangs or is unplugged',
-    axes: watched ? 'lose their power without it' : 'stand still: no pulses come',
-    spindle: spindleRests(look),
+    axes: watched ? 'lose their power without it' : 'lose their power when the button is pressed',
+    spindle: watched
+      ? spindleRests(look)
+      : 'goes on until the button is pressed, which works without the control',
     control: 'does nothing: that is the point of this line',
     again: 'Start the control anew, reset, home the slides.',
   };
