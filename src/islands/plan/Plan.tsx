@@ -16,6 +16,7 @@ import { Outline } from './Outline.tsx';
 import { Risks } from './Risks.tsx';
 import { Rods } from './Rods.tsx';
 import { SafetyPage } from './SafetyPage.tsx';
+import { Settings } from './Settings.tsx';
 import { Sources } from './Sources.tsx';
 import { Stages } from './Stages.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
@@ -51,6 +52,7 @@ const PARTS: readonly {
   { what: 'the parts list', Part: Bill },
   { what: 'the risks', Part: Risks },
   { what: 'the checks', Part: Checks },
+  { what: 'the settings sheet', Part: Settings },
   { what: 'the assumptions', Part: Assumptions },
   { what: 'the safety page', Part: SafetyPage },
   { what: 'the sources', Part: Sources },
