@@ -1,8 +1,9 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Path } from '../../calc/core/path.ts';
-import type { Asked } from '../../calc/why-number.ts';
+import type { Asked, Explanation } from '../../calc/why-number.ts';
 import { $units } from '../preferences.ts';
+import { hours, money, type Units, weeks } from '../shared/format.ts';
 import { quantityText } from '../shared/quantity.ts';
 import { $path } from '../stores.ts';
 import { type Answer, answerOf } from './load.ts';
@@ -40,6 +41,12 @@ function Edition({ asked, answer }: { asked: Asked; answer: Answer }) {
   );
 }
 
+/** A total is rounded as it is on the rods: its steps below add up to the dollar, which nobody can know it to. */
+function headFigure(asked: Asked, explanation: Explanation, units: Units): string {
+  const say = asked.kind === 'total' ? { money, hours, 'weeks-out': weeks }[asked.id] : undefined;
+  return say ? `about ${say(explanation.value)}` : quantityText(explanation, units);
+}
+
 /** What the reader is shown of a number: the figure, then why; or what stands in the way of it. */
 export function AnswerView({ asked, state, open }: { asked: Asked; state: State; open: boolean }) {
   const units = useStore($units);
@@ -55,7 +62,7 @@ export function AnswerView({ asked, state, open }: { asked: Asked; state: State;
   return (
     <>
       <p class="why-value">
-        {explanation.title}: <b class="figure">{quantityText(explanation, units)}</b>
+        {explanation.title}: <b class="figure">{headFigure(asked, explanation, units)}</b>
       </p>
       <WhyView explanation={explanation} equations={equations} open={open} />
       <Edition asked={asked} answer={answer} />

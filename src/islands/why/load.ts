@@ -28,6 +28,7 @@ export interface Answer {
 /** Works an explanation out; what that takes is loaded when the first one is asked for. */
 export async function answerOf(path: Path, asked: Asked): Promise<Answer> {
   equations ??= fetchEquations();
+  const fetched = equations;
   const { explained } = await import('./explain.ts');
-  return { ...explained(path, asked), equations: await equations };
+  return { ...explained(path, asked), equations: await fetched };
 }
