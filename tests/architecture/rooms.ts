@@ -49,9 +49,11 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   styles: [],
   islands: [...SHOWN_TO_ISLANDS, 'styles', 'shapes'],
   shapes: [],
-  components: [...UNDER_PAGES, 'shapes'],
+  /** Figures that somebody printed: tests hold the formulas against them, and a page shows them. */
+  printed: [],
+  components: [...UNDER_PAGES, 'shapes', 'printed'],
   layouts: [...UNDER_PAGES, 'components'],
-  pages: [...UNDER_PAGES, 'components', 'layouts'],
+  pages: [...UNDER_PAGES, 'components', 'layouts', 'printed'],
 };
 
 /** Files that stand outside the folder of their room, without their extension. */
@@ -64,6 +66,8 @@ export const LODGERS: Readonly<Record<string, string>> = {
   'calc/facts-turning': 'calc/facts',
   'calc/facts-work': 'calc/facts',
   'calc/facts-workshop': 'calc/facts',
+  '../tests/published/row': 'printed',
+  '../tests/published/rows': 'printed',
 };
 
 export const PACKAGES_FOR_CALC: readonly string[] = ['decimal.js'];
