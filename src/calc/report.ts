@@ -175,6 +175,11 @@ export interface Verdict {
   readonly weight: 'go' | 'think' | 'do-not';
 }
 
+/** A check and the room that makes it. */
+export interface PlacedCheck extends Check {
+  readonly subsystem: SubsystemId;
+}
+
 /** Everything computed from a path. Plain data: it can be sent to a worker, printed and compared. */
 export interface Report {
   readonly path: Path;
@@ -190,7 +195,7 @@ export interface Report {
   }[];
   readonly verdicts: readonly Verdict[];
   readonly findings: readonly Finding[];
-  readonly checks: readonly Check[];
+  readonly checks: readonly PlacedCheck[];
   /** The sheet that stays with the machine: what is set, and how each figure is found. */
   readonly settings: readonly Setting[];
   readonly bill: OnceAndYearly<readonly BillLine[]>;

@@ -9,7 +9,7 @@ const unitOf = (unit: string): string =>
   unit === '1' ? 'a plain number' : unit === 'case' ? 'a case' : unit;
 
 const figure = (value: number, unit: string): string =>
-  siText({ value, unit: (unit === 'case' ? '1' : unit) as Parameters<typeof siText>[0]['unit'] });
+  siText({ value, unit: (unit === 'case' ? '1' : unit) as Parameters<typeof siText>[0]['unit'] }, 7);
 
 function said(value: unknown, unit: string): string {
   if (typeof value === 'number') return figure(value, unit);

@@ -132,9 +132,11 @@ export function CardRods({ report }: { report: Report | undefined }) {
                   width={WIDTH}
                 />
                 <p>{saySpread(spread, about.name, limit)}</p>
-                <Why asked={{ kind: 'total', id: about.total }} name={about.label}>
-                  Why this much?
-                </Why>
+                <p>
+                  <Why asked={{ kind: 'total', id: about.total }} name={about.label}>
+                    Why this much?
+                  </Why>
+                </p>
               </>
             ) : (
               <div class="rod-place" />

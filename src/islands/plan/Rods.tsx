@@ -35,9 +35,11 @@ function RodSection({ name, title, spread, mark, unitWord, more }: Props) {
         unitWord={unitWord}
         width={WIDTH}
       />
-      <Why asked={{ kind: 'total', id: TOTAL[name] }} name={title}>
-        Why this much?
-      </Why>
+      <p class="small no-print">
+        <Why asked={{ kind: 'total', id: TOTAL[name] }} name={title}>
+          Why this much?
+        </Why>
+      </p>
     </section>
   );
 }

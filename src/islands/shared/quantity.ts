@@ -47,31 +47,37 @@ function small(value: number, unit: Unit): Written | undefined {
   const size = Math.abs(value);
   if (unit === 'A' && size < 0.1) return { unit: 'mA', per: 1000 };
   if (unit === 's' && size < 0.1) return { unit: 'ms', per: 1000 };
-  if (unit === 'Hz')
-    return size < 1000 ? { unit: 'a second', per: 1 } : { unit: 'thousand a second', per: 1e-3 };
+  if (unit === 'm³/s' && size >= 1e-4) return { unit: 'm³/h', per: 3600 };
+  if (unit === 'Hz') return often(size);
   return undefined;
 }
 
+/** How often in a second, without a row of noughts. */
+function often(size: number): Written {
+  if (size < 1000) return { unit: 'a second', per: 1 };
+  return size < 1e6 ? { unit: 'thousand a second', per: 1e-3 } : { unit: 'million a second', per: 1e-6 };
+}
+
 /** Three figures, with as many decimals as they take: 0.0429, 13.1, 5,000. */
-export function threeFigures(n: number): string {
+export const threeFigures = (n: number): string => figures(n, 3);
+
+function figures(n: number, digits: number): string {
   const size = Math.abs(n);
-  if (size >= 1e7) return powerOfTen(n);
-  return plain(
-    significant(n, 3),
-    size >= 1 || size === 0 ? 2 : Math.min(9, 2 - Math.floor(Math.log10(size))),
-  );
+  if (size >= 1e7) return powerOfTen(n, digits);
+  const below = size > 0 && size < 1 ? Math.floor(Math.log10(size)) : 0;
+  return plain(significant(n, digits), Math.min(9, digits - 1 - below));
 }
 
 const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /** "1.23 × 10⁹": a figure too long to read digit by digit. */
-function powerOfTen(n: number): string {
-  const [mantissa = '0', exponent = '0'] = n.toExponential(2).split('e');
+function powerOfTen(n: number, digits: number): string {
+  const [mantissa = '0', exponent = '0'] = n.toExponential(digits - 1).split('e');
   const raised = String(Math.abs(Number(exponent))).replace(
     /\d/g,
     (digit) => SUPERSCRIPT[Number(digit)] ?? '',
   );
-  return `${plain(Number(mantissa), 2)} × 10${Number(exponent) < 0 ? '⁻' : ''}${raised}`;
+  return `${plain(Number(mantissa), digits - 1)} × 10${Number(exponent) < 0 ? '⁻' : ''}${raised}`;
 }
 
 const weeksText = (n: number): string => `${threeFigures(n)} ${n === 1 ? 'week' : 'weeks'}`;
@@ -86,9 +92,9 @@ export function quantityText({ value, unit }: Figure, units: Units): string {
 }
 
 /** The same in SI, as a formula takes it: "0.004 m", "1.23 × 10⁻⁶ m²". */
-export function siText({ value, unit }: Figure): string {
+export function siText({ value, unit }: Figure, digits = 4): string {
   const size = Math.abs(value);
-  const figure = size !== 0 && size < 1e-3 ? powerOfTen(value) : threeFigures(value);
+  const figure = size !== 0 && size < 1e-3 ? powerOfTen(value, digits) : figures(value, digits);
   if (unit === '$') return exactMoney(value);
   return unit === '1' ? figure : `${figure} ${unit}`;
 }

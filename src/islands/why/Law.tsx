@@ -45,7 +45,9 @@ function Source({ law }: { law: LawOf }) {
   return (
     <p class="small quiet">
       Source: {law.source.ref}, {law.source.at}.{' '}
-      <a href={to(`formulas/#${law.id}`)}>Its valid range and published checks</a>
+      <a href={to(`formulas/#${law.id}`)}>
+        {law.unverified ? 'Its valid range' : 'Its valid range and published checks'}
+      </a>
     </p>
   );
 }
@@ -58,7 +60,7 @@ export function Law({ explanation, equations }: { explanation: Explanation; equa
   return (
     <div class="why-law">
       <Equation law={law} equations={equations} />
-      <p class="equation-plain">{law.equation}</p>
+      {law.source || !figures ? <p class="equation-plain">{law.equation}</p> : null}
       {figures ? (
         <p class="equation-figures">
           <span class="quiet small">With the figures, in SI units: </span>

@@ -32,7 +32,7 @@ export function WhyView({ explanation, equations, open }: Props) {
   return (
     <div class="why-view">
       <p>
-        {say} {change ? <ChangeLink change={change} /> : null}
+        {sentences(say)} {change ? <ChangeLink change={change} /> : null}
       </p>
       <Law explanation={explanation} equations={equations} />
       {inputs.length > 0 ? <Inputs inputs={inputs} equations={equations} open={open} /> : null}
@@ -79,17 +79,23 @@ function InputList({ inputs, ...rest }: { inputs: readonly ExplainedInput[] } & 
 
 function Head({ name, part }: { name: string; part: Explanation }) {
   const units = useStore($units);
+  const { title } = part;
   return (
     <>
-      {named(name, part) ? <span class="why-name">{name}</span> : null} {part.title}:{' '}
-      <b class="figure">{quantityText(part, units)}</b> <span class="why-from">{FROM[part.origin]}</span>
+      {named(name, title) ? <span class="why-name">{name}</span> : null}{' '}
+      {title.charAt(0).toUpperCase() + title.slice(1)}: <b class="figure">{quantityText(part, units)}</b>{' '}
+      <span class="why-from">{FROM[part.origin]}</span>
     </>
   );
 }
 
 /** The name in the equation is said where it differs from the title. */
-const named = (name: string, { title }: Explanation): boolean =>
-  name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`) !== title;
+const named = (name: string, title: string): boolean =>
+  name !== title && name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`) !== title;
+
+/** Reasons come as they stand in the lists of the trade; behind a full stop each begins as a sentence does. */
+const sentences = (say: string): string =>
+  say.replace(/(^|[.!?] )(\p{Ll})/gu, (_, stop: string, letter: string) => stop + letter.toUpperCase());
 
 function Input({
   name,
@@ -110,7 +116,7 @@ function Input({
     <>
       <Head name={name} part={part} />
       <span class="why-leaf">
-        {part.say} {part.change ? <ChangeLink change={part.change} /> : null}
+        {sentences(part.say)} {part.change ? <ChangeLink change={part.change} /> : null}
       </span>
     </>
   );

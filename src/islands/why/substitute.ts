@@ -15,7 +15,7 @@ const WORDS: Readonly<Record<string, string>> = { largest: 'the largest of ', sm
 function saidInput({ word, parts }: ExplainedInput): string {
   if (word !== undefined) return `“${word}”`;
   const [first] = parts;
-  return parts.length === 1 && first ? siText(first) : `(${parts.map(siText).join('; ')})`;
+  return parts.length === 1 && first ? siText(first) : `(${parts.map((part) => siText(part)).join('; ')})`;
 }
 
 /** An equation in plain text with the figures in place of the names, as one line that can be checked by hand. */
