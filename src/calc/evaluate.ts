@@ -7,19 +7,24 @@ import type { Machine } from './core/machine.ts';
 import { figure } from './core/machine.ts';
 import type { Path } from './core/path.ts';
 import type { PriceBook } from './core/price-book.ts';
-import { fillTotals, newTotals, resolve, type Totals } from './cost/builds.ts';
-import { type Edition, editionOf } from './cost/edition.ts';
+import { resolve, type Totals } from './cost/builds.ts';
+import { editionOf } from './cost/edition.ts';
 import { billLines } from './cost/lines.ts';
 import { moneyParts, yearlyBand } from './cost/parts-of-total.ts';
 import { riskRows } from './cost/risk-rows.ts';
 import { mean, spreadOf } from './cost/spread.ts';
-import { planState, type Way, waysOf } from './cost/ways.ts';
+import { totalsOf } from './cost/totals.ts';
+import { planState, waysOf } from './cost/ways.ts';
 import { machineOf } from './facts.ts';
 import { findingsOf } from './findings.ts';
+import { keptDesignOf } from './measures.ts';
 import type { Report } from './report.ts';
 import { planOf } from './schedule/plan.ts';
+import { settingsOf } from './settings.ts';
 import { verdictsOf } from './worth/verdicts.ts';
 
+export type { Difference } from './cost/difference.ts';
+export { type WayToClear, waysToClear } from './paths/clearing.ts';
 export type * from './report.ts';
 
 /** Cents in a dollar and hundredths in an hour: the columns of the builds are whole hundredths. */
@@ -28,8 +33,8 @@ const HUNDREDTHS = 100;
 const WAITING_WEEKS = 4;
 
 /**
- * Everything that follows from a path at the prices of a book. The only entrance for screens, exports and the command
- * line. Same path and same book give the same report on every machine. Throws only on an author's mistake in the trade
+ * Everything that follows from a path at the prices of a book. The entrance for screens, exports and the command
+ * line; `waysToClear` is the second. Same path and same book give the same report on every machine. Throws only on an author's mistake in the trade
  * data or the book; whatever an owner says is answered with a report.
  */
 export function evaluate(path: Path, book: PriceBook): Report {
@@ -44,7 +49,7 @@ export function evaluate(path: Path, book: PriceBook): Report {
     path,
     edition: { id: book.edition, date: book.date, basis: book.basis },
     machine,
-    ...said(plan, machine, path),
+    ...said(plan, path),
     bill: { once: lines.filter((line) => !line.yearly), perYear: lines.filter((line) => line.yearly) },
     stages: schedule.stages,
     order: schedule.order,
@@ -60,27 +65,20 @@ export function evaluate(path: Path, book: PriceBook): Report {
 }
 
 /** What is chosen, and what the trade says about it. */
-function said(plan: { state: State; status: Status[] }, machine: Machine, path: Path) {
+function said(plan: { state: State; status: Status[] }, path: Path) {
   const choices = choiceViews(plan.state, plan.status, path);
+  const look = keptDesignOf(plan.state);
   return {
     choices,
     rooms: roomViews(choices),
     verdicts: verdictsOf(plan.state),
     findings: findingsOf(plan.state),
-    checks: checksOf(plan.state, machine),
+    checks: checksOf(look),
+    settings: settingsOf(look),
     openQuestions: choices
       .filter((choice) => choice.status === 'open' || choice.status === 'clash')
       .map((choice) => choice.decision),
   };
-}
-
-/** The totals of all 2,000 builds, each on the way of answering that it belongs to. */
-export function totalsOf(ways: readonly Way[], machine: Machine, path: Path, edition: Edition): Totals {
-  const totals = newTotals();
-  for (const way of ways) {
-    fillTotals(totals, resolve(way.state, machine, path, edition), edition, way.from, way.to);
-  }
-  return totals;
 }
 
 function timeOf(totals: Totals, machine: Machine, { stages }: Pick<Report, 'stages'>) {

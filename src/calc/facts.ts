@@ -1,6 +1,10 @@
 import type { Machine, SizeClass } from './core/machine.ts';
 import { answered, assumed, type Quantity, type Unit } from './core/quantity.ts';
 import { latheFacts } from './facts-lathe.ts';
+import { ownFacts } from './facts-own.ts';
+import { slideFacts } from './facts-slides.ts';
+import { turningFacts } from './facts-turning.ts';
+import { workFacts } from './facts-work.ts';
 import { workshopFacts } from './facts-workshop.ts';
 
 /** How a figure is typed and shown; the model itself keeps SI. */
@@ -14,12 +18,27 @@ export type Show =
   | 'hours'
   | 'share'
   | 'count'
-  | 'pitch';
+  | 'pitch'
+  | 'feed'
+  | 'slide-speed'
+  | 'acceleration'
+  | 'force'
+  | 'torque'
+  | 'small-current'
+  | 'voltage'
+  | 'inductance'
+  | 'resistance'
+  | 'surface-speed'
+  | 'ratio'
+  | 'rate';
 
-/** A figure of the lathe or the workshop that the owner can measure. */
+/**
+ * A figure that the owner can measure or read: of the lathe, the workshop, the work to be done on it (`work`), or one
+ * that overrides what the design would take from its own tables (`own`: nothing stands there until the owner types it).
+ */
 export interface Fact {
   readonly id: string;
-  readonly group: 'lathe' | 'workshop';
+  readonly group: 'lathe' | 'workshop' | 'work' | 'own';
   readonly name: string;
   /** What it is, in plain words. */
   readonly means: string;
@@ -27,12 +46,20 @@ export interface Fact {
   readonly show: Show;
   /** Lowest and highest value that makes sense for a lathe of this kind, SI. */
   readonly sense: readonly [low: number, high: number];
-  readonly typical: Readonly<Record<SizeClass, number>>;
+  /** Of the three sizes; missing where only the owner can say. */
+  readonly typical?: Readonly<Record<SizeClass, number>>;
   /** Tool, where to put it, what to write down. */
   readonly howToMeasure: string;
 }
 
-export const facts: readonly Fact[] = [...latheFacts, ...workshopFacts];
+export const facts: readonly Fact[] = [
+  ...latheFacts,
+  ...workshopFacts,
+  ...workFacts,
+  ...ownFacts,
+  ...slideFacts,
+  ...turningFacts,
+];
 
 const byId = new Map(facts.map((fact) => [fact.id, fact]));
 
@@ -58,13 +85,17 @@ export function machineOf(size: SizeClass, given: Readonly<Record<string, number
   const sized = swing !== undefined && usable('swing', swing) ? sizeOfSwing(swing) : size;
   const figures: Record<string, Quantity> = {};
   for (const fact of facts) {
-    const value = given[fact.id];
-    figures[fact.id] =
-      value !== undefined && makesSense(fact, value)
-        ? answered(value, fact.unit)
-        : assumed(fact.typical[sized], fact.unit, `typical of a ${sizeNames[sized]} lathe`);
+    const quantity = quantityOf(fact, given[fact.id], sized);
+    if (quantity) figures[fact.id] = quantity;
   }
   return { size: sized, facts: figures };
+}
+
+function quantityOf(fact: Fact, value: number | undefined, size: SizeClass): Quantity | undefined {
+  const of = { fact: fact.id };
+  if (value !== undefined && makesSense(fact, value)) return { ...answered(value, fact.unit), of };
+  const why = `typical of a ${sizeNames[size]} lathe`;
+  return fact.typical && { ...assumed(fact.typical[size], fact.unit, why), of };
 }
 
 /** Small to 220 mm swing, medium to 280 mm, large above. Common practice, no source. */

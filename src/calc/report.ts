@@ -5,6 +5,9 @@ import type { Machine } from './core/machine.ts';
 import type { OnceAndYearly } from './core/money.ts';
 import type { Path } from './core/path.ts';
 import type { LatheState, StageId } from './core/task.ts';
+import type { Setting } from './settings.ts';
+
+export type { Setting } from './settings.ts';
 
 /** Why an option cannot be taken as things stand, and which answers stand in its way. */
 export interface Block {
@@ -172,6 +175,11 @@ export interface Verdict {
   readonly weight: 'go' | 'think' | 'do-not';
 }
 
+/** A check and the room that makes it. */
+export interface PlacedCheck extends Check {
+  readonly subsystem: SubsystemId;
+}
+
 /** Everything computed from a path. Plain data: it can be sent to a worker, printed and compared. */
 export interface Report {
   readonly path: Path;
@@ -187,7 +195,9 @@ export interface Report {
   }[];
   readonly verdicts: readonly Verdict[];
   readonly findings: readonly Finding[];
-  readonly checks: readonly Check[];
+  readonly checks: readonly PlacedCheck[];
+  /** The sheet that stays with the machine: what is set, and how each figure is found. */
+  readonly settings: readonly Setting[];
   readonly bill: OnceAndYearly<readonly BillLine[]>;
   readonly stages: readonly StagePlan[];
   /** Task ids in an order that respects every prerequisite and hold point. */

@@ -1,6 +1,7 @@
 import type { Band } from '../calc/core/band.ts';
-import type { BillLine, Report, Spread } from '../calc/evaluate.ts';
+import type { BillLine, Report, Setting, Spread } from '../calc/evaluate.ts';
 import { decisionById, optionById } from '../calc/guide.ts';
+import { asWords } from './units.ts';
 
 const whole = (value: number): string => String(Math.round(value));
 /** Hundredths at most: cents, and about half a minute. */
@@ -36,7 +37,14 @@ function stages(report: Report): string[] {
   ]);
 }
 
-/** A report as plain text: totals, answers, findings, bill, stages, risks. Planning figures, said so at the top. */
+/** What stands on the sheet, and a blank for what is found on the machine. */
+function settingLine({ axis, label, value, text, writeIn, diameterOrRadius, how }: Setting): string {
+  const figure = value ? asWords(value) : text;
+  const known = [figure, writeIn ? '________' : undefined].filter((part) => part !== undefined).join('; ');
+  return `${axis}: ${label}${diameterOrRadius ? ` (${diameterOrRadius})` : ''}: ${known}. ${how}`;
+}
+
+/** A report as plain text: totals, answers, findings, bill, stages, risks, settings. Planning figures, said so at the top. */
 export function asText(report: Report): string {
   const { money, hours, weeksOut } = report;
   return [
@@ -70,5 +78,6 @@ export function asText(report: Report): string {
           `${risk.ofTwenty} of 20 ${risk.name} [${risk.id}]: on average ${whole(risk.expectedMoney)} USD, ${whole(risk.expectedHours)} h${risk.counted ? '' : ' (shown, not summed)'}${risk.injury ? ' (injury)' : ''}`,
       ),
     ),
+    section('Settings of the machine', report.settings.map(settingLine)),
   ].join('\n\n');
 }

@@ -94,9 +94,11 @@ export function setFact(id: string, value: number | undefined, said = ''): void 
   if (path.facts[id] === value) return;
   const { [id]: old, ...others } = path.facts;
   const facts = value === undefined ? others : { ...others, [id]: value };
-  const saidBefore = old === undefined ? 'our typical figure' : 'your earlier figure';
-  const saidNow = value === undefined ? 'our typical figure' : said;
-  change({ ...path, facts }, { name: factById(id)?.name ?? id, saidBefore, saidNow });
+  const fact = factById(id);
+  const ours = fact?.group === 'own' ? 'our own figure' : 'our typical figure';
+  const saidBefore = old === undefined ? ours : 'your earlier figure';
+  const saidNow = value === undefined ? ours : said;
+  change({ ...path, facts }, { name: fact?.name ?? id, saidBefore, saidNow });
 }
 
 /** Chooses the size of lathe that typical figures come from. */

@@ -12,18 +12,22 @@ const PLANNING = [
   'calc/report',
   'calc/choices',
   'calc/design',
+  'calc/settings',
   'calc/cost',
   'calc/schedule',
   'calc/worth',
   'calc/paths',
+  'calc/why',
+  'calc/why-totals',
 ];
 
-const CALC = [...GROUND, ...PLANNING, 'calc/evaluate'];
+const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', 'calc/why-number'];
 const SHOWN_TO_ISLANDS = [
   'calc/core',
   'calc/guide',
   'calc/facts',
   'calc/evaluate',
+  'calc/why-number',
   'calc/report',
   'calc/trade',
   'link',
@@ -38,15 +42,18 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'calc/subsystems': ['calc/core', 'calc/formulas'],
   ...Object.fromEntries(PLANNING.map((room) => [room, [...GROUND, ...PLANNING]])),
   'calc/evaluate': [...GROUND, ...PLANNING],
+  'calc/why-number': [...GROUND, ...PLANNING, 'calc/evaluate'],
   link: [...CALC, 'content'],
   export: [...CALC, 'link', 'content'],
   content: ['calc/core', 'calc/guide', 'calc/facts'],
   styles: [],
   islands: [...SHOWN_TO_ISLANDS, 'styles', 'shapes'],
   shapes: [],
-  components: [...UNDER_PAGES, 'shapes'],
+  /** Figures that somebody printed: tests hold the formulas against them, and a page shows them. */
+  printed: [],
+  components: [...UNDER_PAGES, 'shapes', 'printed'],
   layouts: [...UNDER_PAGES, 'components'],
-  pages: [...UNDER_PAGES, 'components', 'layouts'],
+  pages: [...UNDER_PAGES, 'components', 'layouts', 'printed'],
 };
 
 /** Files that stand outside the folder of their room, without their extension. */
@@ -54,7 +61,13 @@ export const LODGERS: Readonly<Record<string, string>> = {
   'components/lathe-shapes': 'shapes',
   'content.config': 'content',
   'calc/facts-lathe': 'calc/facts',
+  'calc/facts-own': 'calc/facts',
+  'calc/facts-slides': 'calc/facts',
+  'calc/facts-turning': 'calc/facts',
+  'calc/facts-work': 'calc/facts',
   'calc/facts-workshop': 'calc/facts',
+  '../tests/published/row': 'printed',
+  '../tests/published/rows': 'printed',
 };
 
 export const PACKAGES_FOR_CALC: readonly string[] = ['decimal.js'];

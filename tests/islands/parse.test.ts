@@ -39,6 +39,23 @@ describe('figures as people write them', () => {
     ['8 tpi', 'pitch', 0.003175],
     ['6 h a week', 'hours', 6],
     ['0', 'share', 0],
+    ['0.15', 'feed', 0.00015],
+    ['0.006 in/rev', 'feed', 0.0001524],
+    ['0.2 mm', 'feed', 0.0002],
+    ['2,400', 'slide-speed', 0.04],
+    ['40 mm/s', 'slide-speed', 0.04],
+    ['2.4 m/min', 'slide-speed', 0.04],
+    ['500 mm/s2', 'acceleration', 0.5],
+    ['500', 'acceleration', 0.5],
+    ['20 kgf', 'force', 196.133],
+    ['1.2 Nm', 'torque', 1.2],
+    ['425 oz-in', 'torque', 3.001159515],
+    ['3.5', 'small-current', 0.0035],
+    ['3.5 mA', 'small-current', 0.0035],
+    ['3.2 mH', 'inductance', 0.0032],
+    ['48 V', 'voltage', 48],
+    ['100', 'rate', 100000],
+    ['4 MHz', 'rate', 4e6],
   ] as const)('reads %s as a %s of %d', (text, show, expected) => {
     expect(value(text, show)).toBeCloseTo(expected, 9);
   });
@@ -134,13 +151,17 @@ describe('units of the fields', () => {
     expect(saidFigure(0.25, 'length', 'metric')).toBe('250 mm');
     expect(saidFigure(2000 / 60, 'speed', 'metric')).toBe('2,000 rpm');
     expect(saidFigure(3, 'count', 'metric')).toBe('3');
+    expect(saidFigure(0.04, 'slide-speed', 'metric')).toBe('2,400 mm/min');
+    expect(saidFigure(0.00015, 'feed', 'inch')).toBe('0.00591 in/rev');
+    expect(saidFigure(0.0035, 'small-current', 'inch')).toBe('3.5 mA');
+    expect(saidFigure(100_000, 'rate', 'metric')).toBe('100 kHz');
     expect(spokenUnit('length', 'metric')).toBe('millimetres');
   });
 
   test('every figure of the lathe has a typical value inside what makes sense', () => {
     for (const fact of facts) {
       expect(sensibleRange(fact, 'metric')).toMatch(/–/);
-      for (const typical of Object.values(fact.typical)) {
+      for (const typical of Object.values(fact.typical ?? {})) {
         expect(value(figureOf(typical, fact.show, 'metric'), fact.show)).toBeCloseTo(typical, 3);
       }
     }

@@ -8,6 +8,7 @@ import { decisions } from '../guide.ts';
  * (zero: not asked), the figures of the machine in SI, and whether the owner gave them.
  */
 export interface State {
+  readonly machine: Machine;
   readonly masks: Int32Array;
   readonly figures: Float64Array;
   readonly known: Uint8Array;
@@ -33,14 +34,20 @@ function factPosition(id: string): number {
   return at;
 }
 
+const bits: readonly ReadonlyMap<string, number>[] = decisions.map(
+  ({ options }) => new Map(options.map(({ id }, bit) => [id, 1 << bit])),
+);
+
 /** The bits of these options of a decision; throws on an unknown option id, an author's mistake. */
 export function maskOf(decisionId: string, options: readonly string[]): number {
-  const decision = decisions[decisionPosition(decisionId)]!;
-  return options.reduce((mask, id) => {
-    const bit = decision.options.findIndex((option) => option.id === id);
-    if (bit < 0) throw new Error(`decision ${decisionId} has no option ${id}`);
-    return mask | (1 << bit);
-  }, 0);
+  const known = bits[decisionPosition(decisionId)]!;
+  let mask = 0;
+  for (const id of options) {
+    const bit = known.get(id);
+    if (bit === undefined) throw new Error(`decision ${decisionId} has no option ${id}`);
+    mask |= bit;
+  }
+  return mask;
 }
 
 /** Option ids of a mask, in the order of the decision. */
@@ -48,22 +55,29 @@ export function optionsOf(position: number, mask: number): string[] {
   return decisions[position]!.options.filter((_, bit) => (mask >> bit) & 1).map((option) => option.id);
 }
 
+/** The first option chosen for a decision; undefined where it is not asked. */
+export function chosenOption(state: State, decision: string): string | undefined {
+  const at = decisionPosition(decision);
+  const mask = state.masks[at]!;
+  return mask === 0 ? undefined : decisions[at]!.options[31 - Math.clz32(mask & -mask)]!.id;
+}
+
 /** A fresh state: nothing chosen, figures from the machine. Measures answer `measure` once they are wanted. */
 export function newState(machine: Machine, measure: (state: State, id: string) => number): State {
-  const figures = Float64Array.from(facts, (fact) => machine.facts[fact.id]!.value);
+  const figures = Float64Array.from(facts, (fact) => machine.facts[fact.id]?.value ?? Number.NaN);
   const known = Uint8Array.from(facts, (fact) =>
-    machine.facts[fact.id]!.origin.kind === 'answered' ? 1 : 0,
+    machine.facts[fact.id]?.origin.kind === 'answered' ? 1 : 0,
   );
-  return unchosen({ figures, known }, measure);
+  return unchosen({ machine, figures, known }, measure);
 }
 
 /** A fresh state on figures that are already there: nothing chosen. */
 export function unchosen(
-  { figures, known }: Pick<State, 'figures' | 'known'>,
+  { machine, figures, known }: Pick<State, 'machine' | 'figures' | 'known'>,
   measure: (state: State, id: string) => number,
 ): State {
   const masks = new Int32Array(decisions.length);
-  const state: State = { masks, figures, known, measure: (id) => measure(state, id) };
+  const state: State = { machine, masks, figures, known, measure: (id) => measure(state, id) };
   return state;
 }
 

@@ -27,6 +27,8 @@ export interface Quantity<U extends Unit = Unit> {
   readonly value: number;
   readonly unit: U;
   readonly origin: Origin;
+  /** Which figure this is, so that an explanation can name it and link to it: a fact of the lathe, or a design figure. */
+  readonly of?: { readonly fact: string } | { readonly figure: string };
 }
 
 export const answered = <U extends Unit>(value: number, unit: U): Quantity<U> => ({
@@ -55,11 +57,3 @@ export const chosen = <U extends Unit>(
   option: string,
   why: string,
 ): Quantity<U> => ({ value, unit, origin: { kind: 'chosen', decision, option, why } });
-
-/** A worked-out value with the name of its formula and the quantities it came from. */
-export const derivedFrom = <U extends Unit>(
-  formula: string,
-  value: number,
-  unit: U,
-  inputs: Readonly<Record<string, OriginInput>> = {},
-): Quantity<U> => ({ value, unit, origin: { kind: 'derived', formula, inputs } });

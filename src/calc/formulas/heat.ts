@@ -33,13 +33,14 @@ export const enclosureArea: Formula<{ height: number; width: number; depth: numb
   compute: ({ height, width, depth, mounting }) => areas[mounting](height, width, depth),
 };
 
-export type Wall = 'painted-steel' | 'stainless-steel' | 'aluminium';
+export type Wall = 'painted-steel' | 'stainless-steel' | 'aluminium' | 'plastic';
 
 /** Watts through a square metre of wall for each kelvin. */
 export const wallTransfer: Readonly<Record<Wall, { readonly value: number; readonly source: string }>> = {
   'painted-steel': { value: 5.5, source: 'Rittal data sheet 3171100, page 6' },
   'stainless-steel': { value: 3.6, source: 'Uniklima selection notes' },
   aluminium: { value: 6.5, source: 'Uniklima selection notes' },
+  plastic: { value: 3.5, source: 'common practice, no source' },
 };
 
 /** Kelvin by which a sealed box gets warmer inside than the room: even heat, no sun, after some hours. */

@@ -1,16 +1,45 @@
+import type { Check } from '../../calc/core/check.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { decisionById } from '../../calc/guide.ts';
+import { marginText } from '../plan/words.ts';
 import { counted, moneyRange } from '../shared/format.ts';
 import { questionPlace, to } from '../shared/places.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
+import { Limits, Side } from '../why/CheckSides.tsx';
 import { QuestionLink } from './QuestionLink.tsx';
 import { tallyOf } from './tally.ts';
 
 const SHOWN = 3;
 
+const GRAVE = ['stop', 'look'] as const;
+
+/** A check that asks for something: what you have, the limit, and the room between. */
+function Grave({ check }: { check: Check }) {
+  return (
+    <li class="card-check">
+      <ResultMark result={check.result} /> {check.label}: <Side check={check} side="value" />,{' '}
+      <Limits check={check} />. {marginText(check)}
+    </li>
+  );
+}
+
+function GraveChecks({ checks }: { checks: readonly Check[] }) {
+  const grave = GRAVE.flatMap((result) => checks.filter((check) => check.result === result));
+  if (grave.length === 0) return null;
+  return (
+    <ul class="card-checks">
+      {grave.slice(0, SHOWN).map((check) => (
+        <Grave key={check.id} check={check} />
+      ))}
+      {grave.length > SHOWN ? <li>And {counted(grave.length - SHOWN, 'more check')}.</li> : null}
+    </ul>
+  );
+}
+
 /** How many checks and findings are in order, and where to read the rest. */
 export function CardChecks({ report }: { report: Report }) {
   const { ok, notYet, look, stop } = tallyOf(report);
+  const found = report.findings.filter(({ level }) => level === 'stop');
   return (
     <section class="card-section">
       <h3>Checks and findings</h3>
@@ -30,9 +59,10 @@ export function CardChecks({ report }: { report: Report }) {
           </li>
         ) : null}
       </ul>
-      {stop.slice(0, SHOWN).map((say) => (
-        <p key={say}>{say}</p>
+      {found.slice(0, SHOWN).map(({ id, say }) => (
+        <p key={id}>{say}</p>
       ))}
+      <GraveChecks checks={report.checks} />
       <p>
         <a href={to('plan/')} data-keep-path>
           Read them in the plan

@@ -1,6 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import type { Report, Spread } from '../../calc/evaluate.ts';
+import type { TotalId } from '../../calc/why-number.ts';
 import { $limits, type Limits } from '../preferences.ts';
 import {
   countWithin,
@@ -17,6 +18,7 @@ import {
 } from '../shared/format.ts';
 import { Rod } from '../shared/Rod.tsx';
 import { $receipts } from '../stores.ts';
+import { Why } from '../why/Why.tsx';
 import { LimitField } from './LimitField.tsx';
 
 /** Width of a rod in the narrow column, px. */
@@ -26,6 +28,7 @@ type Half = ReturnType<typeof middleHalf>;
 
 interface Measured {
   readonly name: keyof Limits;
+  readonly total: TotalId;
   readonly title: string;
   readonly label: string;
   readonly unitWord: string;
@@ -40,6 +43,7 @@ interface Measured {
 const MEASURED: readonly Measured[] = [
   {
     name: 'money',
+    total: 'money',
     title: 'Money',
     label: 'Money, everything in',
     unitWord: 'dollars',
@@ -50,6 +54,7 @@ const MEASURED: readonly Measured[] = [
   },
   {
     name: 'hours',
+    total: 'hours',
     title: 'Hours',
     label: 'Hours of your own',
     unitWord: 'hours',
@@ -60,6 +65,7 @@ const MEASURED: readonly Measured[] = [
   },
   {
     name: 'weeks',
+    total: 'weeks-out',
     title: 'Lathe out of use',
     label: 'Weeks that the lathe is out of use',
     unitWord: 'weeks',
@@ -126,6 +132,11 @@ export function CardRods({ report }: { report: Report | undefined }) {
                   width={WIDTH}
                 />
                 <p>{saySpread(spread, about.name, limit)}</p>
+                <p>
+                  <Why asked={{ kind: 'total', id: about.total }} name={about.label}>
+                    Why this much?
+                  </Why>
+                </p>
               </>
             ) : (
               <div class="rod-place" />

@@ -1,6 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { sizeNames } from '../../calc/facts.ts';
 import { $path, $report } from '../stores.ts';
+import { WhySheet } from '../why/Why.tsx';
 import { BottomBar } from './BottomBar.tsx';
 import { CardChecks, CardOpen, CardYearly } from './CardChecks.tsx';
 import { CardMoved } from './CardMoved.tsx';
@@ -38,6 +39,7 @@ export function RunningCard() {
         </section>
       </div>
       {report ? <BottomBar report={report} /> : null}
+      <WhySheet />
     </section>
   );
 }

@@ -18,13 +18,14 @@ interface Said {
 export function messageFor(fact: Fact, typed: string, units: Units): Said | undefined {
   const reading = parseFigure(typed, fact.show, units);
   if (reading.kind === 'empty') return undefined;
+  const instead = fact.typical ? 'the typical figure is used' : 'the plan goes on without it';
   if (reading.kind === 'unreadable')
-    return { result: 'stop', say: `${reading.say} The typical figure is used.` };
+    return { result: 'stop', say: `${reading.say} ${instead[0]!.toUpperCase()}${instead.slice(1)}.` };
   if (makesSense(fact, reading.value)) return undefined;
   const said = saidFigure(reading.value, fact.show, units);
   return {
     result: 'look',
-    say: `${said} lies outside ${sensibleRange(fact, units)}. Is the unit right? Until then the typical figure is used.`,
+    say: `${said} lies outside ${sensibleRange(fact, units)}. Is the unit right? Until then ${instead}.`,
   };
 }
 
@@ -48,6 +49,17 @@ function take(fact: Fact, text: string, units: Units): void {
   const reading = parseFigure(text, fact.show, units);
   const value = reading.kind === 'value' ? reading.value : undefined;
   setFact(fact.id, value, value === undefined ? '' : saidFigure(value, fact.show, units));
+}
+
+function Typical({ fact, size }: { fact: Fact; size: SizeClass }) {
+  const units = useStore($units);
+  if (!fact.typical) return <span class="quiet small">empty: we take our own</span>;
+  return (
+    <span class="quiet small">
+      typical {saidFigure(fact.typical[size], fact.show, units)}
+      {fact.group === 'lathe' ? <span class="visually-hidden"> for a {sizeNames[size]} lathe</span> : null}
+    </span>
+  );
 }
 
 /** One figure of the lathe: typed in the reader's unit, with the typical one beside it and how to measure it. */
@@ -83,12 +95,7 @@ export function FactField({ fact, size }: { fact: Fact; size: SizeClass }) {
             </span>
           ) : null}
         </span>
-        <span class="quiet small">
-          typical {saidFigure(fact.typical[size], fact.show, units)}
-          {fact.group === 'lathe' ? (
-            <span class="visually-hidden"> for a {sizeNames[size]} lathe</span>
-          ) : null}
-        </span>
+        <Typical fact={fact} size={size} />
       </div>
       <div id={note} role="status">
         {message ? (
@@ -99,7 +106,8 @@ export function FactField({ fact, size }: { fact: Fact; size: SizeClass }) {
       </div>
       <details>
         <summary>
-          How to measure it<span class="visually-hidden">: {fact.name}</span>
+          {fact.group === 'own' ? 'How to find it' : 'How to measure it'}
+          <span class="visually-hidden">: {fact.name}</span>
         </summary>
         <p class="small">{fact.howToMeasure}</p>
       </details>

@@ -1,8 +1,8 @@
 import { useStore } from '@nanostores/preact';
 import type { SizeClass } from '../../calc/core/machine.ts';
-import { facts, sizeOfSwing } from '../../calc/facts.ts';
+import { type Fact, facts, sizeOfSwing } from '../../calc/facts.ts';
 import { $units, setUnits } from '../preferences.ts';
-import { lengthText } from '../shared/format.ts';
+import { counted, lengthText } from '../shared/format.ts';
 import { $path, $report, setSize } from '../stores.ts';
 import { FactField } from './FactField.tsx';
 
@@ -61,7 +61,7 @@ function UnitSwitch() {
   );
 }
 
-function Group({ group, size }: { group: 'lathe' | 'workshop'; size: SizeClass }) {
+function Group({ group, size }: { group: Fact['group']; size: SizeClass }) {
   return (
     <div class="fact-grid">
       {facts
@@ -70,6 +70,32 @@ function Group({ group, size }: { group: 'lathe' | 'workshop'; size: SizeClass }
           <FactField key={fact.id} fact={fact} size={size} />
         ))}
     </div>
+  );
+}
+
+interface FoldedProps {
+  readonly group: 'work' | 'own';
+  readonly name: string;
+  readonly about: string;
+  readonly size: SizeClass;
+}
+
+/** A group that few fill in at first: folded away, with a count of what is already there. */
+function Folded({ group, name, about, size }: FoldedProps) {
+  const given = useStore($path).facts;
+  const here = facts.filter((fact) => fact.group === group);
+  const own = here.filter(({ id }) => given[id] !== undefined).length;
+  return (
+    <details class="fact-group rule-page" id={`figures-${group}`}>
+      <summary>
+        <h2>{name}</h2>{' '}
+        <span class="quiet small">
+          {counted(here.length, 'figure')}, {own === 0 ? 'none given yet' : `${own} given by you`}
+        </span>
+      </summary>
+      <p>{about}</p>
+      <Group group={group} size={size} />
+    </details>
   );
 }
 
@@ -93,6 +119,18 @@ export function Figures() {
         <h2>Your workshop</h2>
         <Group group="workshop" size={size} />
       </section>
+      <Folded
+        group="work"
+        name="What it shall do"
+        about="The work you have in mind: it decides how hard the motors must push and how fast the slides must move. Ours are ordinary figures for a lathe of this size."
+        size={size}
+      />
+      <Folded
+        group="own"
+        name="Your own figures"
+        about="What you measured, or read in the data sheet of a part you have or mean to buy. They replace ours in every check."
+        size={size}
+      />
     </>
   );
 }

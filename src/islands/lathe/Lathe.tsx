@@ -11,11 +11,18 @@ import { Drawer } from './Drawer.tsx';
 import { Figures, SizeClassChoice } from './Figures.tsx';
 import { LatheQuestions } from './LatheQuestions.tsx';
 
-function showQuestion(id: string | null): void {
-  const target = id === null ? null : document.getElementById(`ask-${id}`);
+/** Moves to a question or to the field of a figure, out of whatever folds it away. */
+function showAsked(id: string | null): void {
+  if (id === null) return;
+  const target = document.getElementById(`ask-${id}`) ?? document.getElementById(id);
+  const folded = target?.closest('details.fact-group');
+  if (folded instanceof HTMLDetailsElement) folded.open = true;
   target?.scrollIntoView();
   target?.focus({ preventScroll: true });
 }
+
+/** A plain anchor such as "#swing"; a path in the fragment is none. */
+const anchorOf = (hash: string): string | null => (/^#[a-z0-9-]+$/.test(hash) ? hash.slice(1) : null);
 
 function Foot({ back }: { back: string | undefined }) {
   const returning = back ? decisionById(back) : undefined;
@@ -37,10 +44,11 @@ function Foot({ back }: { back: string | undefined }) {
 function useAddress(): string | undefined {
   const [back, setBack] = useState<string>();
   useEffect(() => {
+    const { hash } = window.location;
     start();
     const query = new URLSearchParams(window.location.search);
     setBack(query.get('back') ?? undefined);
-    showQuestion(query.get('at'));
+    showAsked(query.get('at') ?? anchorOf(hash));
   }, []);
   return back;
 }

@@ -1,6 +1,6 @@
 import type { Show } from '../../calc/facts.ts';
 import type { Units } from '../shared/format.ts';
-import { unitOf } from './units.ts';
+import { sizeOfUnit, unitOf } from './units.ts';
 
 /** What a person typed, read: an SI value, nothing at all, or words that say what is wrong. */
 export type Reading =
@@ -20,6 +20,22 @@ const LENGTHS: Readonly<Record<string, number>> = {
   ft: 0.3048,
 };
 
+/** The same lengths over a time: "mm/min", with the size of each. */
+function over(
+  lengths: Readonly<Record<string, number>>,
+  time: string,
+  seconds: number,
+): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(lengths).map(([unit, size]) => [`${unit}/${time}`, size / seconds]),
+  );
+}
+
+/** The same lengths over a turn; the plain length will do, because a feed is often said so. */
+function perTurn(lengths: Readonly<Record<string, number>>): Record<string, number> {
+  return { ...lengths, ...over(lengths, 'rev', 1), ...over(lengths, 'turn', 1) };
+}
+
 /** Units that a field understands, each with its size in SI; horsepower is the mechanical one of 746 W. */
 const KNOWN: Readonly<Record<Show, Readonly<Record<string, number>>>> = {
   length: LENGTHS,
@@ -32,6 +48,22 @@ const KNOWN: Readonly<Record<Show, Readonly<Record<string, number>>>> = {
   hours: { h: 1, hour: 1, hours: 1 },
   share: { '%': 0.01 },
   count: {},
+  feed: perTurn(LENGTHS),
+  'slide-speed': { ...over(LENGTHS, 'min', 60), ...over(LENGTHS, 's', 1) },
+  acceleration: { ...over(LENGTHS, 's²', 1), ...over(LENGTHS, 's2', 1) },
+  force: { n: 1, kn: 1000, kgf: 9.80665, kg: 9.80665, lbf: 4.4482216, lb: 4.4482216 },
+  torque: {
+    ...Object.fromEntries(['n·m', 'nm', 'n.m', 'n m'].map((unit) => [unit, 1])),
+    ...Object.fromEntries(['n·cm', 'ncm', 'n.cm'].map((unit) => [unit, 0.01])),
+    ...Object.fromEntries(['oz·in', 'oz-in', 'ozin', 'oz in', 'oz.in'].map((unit) => [unit, 0.0070615518])),
+  },
+  'small-current': { ma: 0.001, a: 1, µa: 1e-6, ua: 1e-6 },
+  voltage: { v: 1, volt: 1, volts: 1, kv: 1000 },
+  inductance: { mh: 0.001, h: 1, µh: 1e-6, uh: 1e-6 },
+  rate: { khz: 1000, hz: 1, mhz: 1e6 },
+  resistance: { ohm: 1, ohms: 1, Ω: 1, ω: 1, kohm: 1000 },
+  'surface-speed': { 'm/min': 1 / 60, 'm/s': 1, 'ft/min': 0.3048 / 60, sfm: 0.3048 / 60 },
+  ratio: {},
 };
 
 const NUMBER = /^(\d+)\s+(\d+)\/(\d+)|^(\d+)\/(\d+)|^(\d[\d.,' \u00a0\u202f]*\d|\d|[.,]\d+)/;
@@ -87,7 +119,7 @@ function withPoint(written: string): string {
  * Threads to the inch count the other way round, so their size depends on the number itself.
  */
 function sizeOf(rest: string, show: Show, units: Units, number: number): number | undefined {
-  const own = KNOWN[show][unitOf(show, units).toLowerCase()] ?? 1;
+  const own = sizeOfUnit(show, units);
   const unit = rest.replace(/\.$/, '');
   if (unit === '') return own;
   if (unit === 'k') return own * 1000;

@@ -6,9 +6,9 @@ import { saidFigure } from '../lathe/units.ts';
 import { $units } from '../preferences.ts';
 import { counted } from '../shared/format.ts';
 import { lathePlace } from '../shared/places.ts';
+import { placeOfQuestion } from '../shared/question-place.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { FoldButton, useFold } from './Fold.tsx';
-import { placeOfQuestion } from './QuestionLinks.tsx';
 import { choiceText } from './words.ts';
 
 function OpenRow({ choice }: { choice: ChoiceView }) {

@@ -1,48 +1,95 @@
-import { useStore } from '@nanostores/preact';
+import { useEffect } from 'preact/hooks';
 import type { Check } from '../../calc/core/check.ts';
+import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
-import { $units } from '../preferences.ts';
+import { counted } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { Limits, Side } from '../why/CheckSides.tsx';
+import { Accept } from './Accept.tsx';
+import { loadAcceptances } from './acceptances.ts';
+import { CheckNeeds } from './CheckNeeds.tsx';
+import { checksByRoom, type RoomOfChecks } from './checks-by-room.ts';
+import { FoldButton, useFold } from './Fold.tsx';
 import { QuestionLinks } from './QuestionLinks.tsx';
-import { marginText, quantityText } from './words.ts';
+import { WaysToClear } from './WaysToClear.tsx';
+import { marginText } from './words.ts';
 
 const HEADS = ['Check', 'Yours', 'Limit', 'Margin', 'Result'];
 
-function Row({ check }: { check: Check }) {
-  const units = useStore($units);
-  const { label, value, limit, sense, result, remedy } = check;
+interface Shown {
+  readonly path: Path;
+  /** What each check is called. */
+  readonly labels: ReadonlyMap<string, string>;
+}
+
+function About({ check, path, labels }: { check: Check } & Shown) {
+  const { result, remedy, testWhen, decisions } = check;
   return (
-    <tr {...asRow} class={`is-${result}`}>
+    <>
+      {result === 'ok' ? null : <span class="task-note">{remedy}</span>}
+      <CheckNeeds needs={check.needs} />
+      {testWhen ? <span class="task-note">To prove on the machine: {testWhen}</span> : null}
+      {result === 'ok' ? null : <QuestionLinks decisions={decisions} />}
+      <WaysToClear check={check} path={path} labels={labels} />
+      <Accept check={check} />
+    </>
+  );
+}
+
+function Row({ check, ...shown }: { check: Check } & Shown) {
+  return (
+    <tr {...asRow} class={`is-${check.result}`}>
       <th {...asRowHead}>
-        {label}
-        {result === 'ok' ? null : <span class="task-note">{remedy}</span>}
-        {result === 'ok' ? null : <QuestionLinks decisions={check.decisions} />}
+        {check.label}
+        <About check={check} {...shown} />
       </th>
       <td {...asCell} data-label="Yours">
-        {value ? quantityText(value, units) : 'not known yet'}
+        <Side check={check} side="value" />
       </td>
       <td {...asCell} data-label="Limit">
-        {limit
-          ? `${quantityText(limit, units)} ${sense === 'at-most' ? 'at most' : 'at least'}`
-          : 'not known yet'}
+        <span>
+          <Limits check={check} />
+        </span>
       </td>
       <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
         {marginText(check)}
       </td>
       <td {...asCell} data-label="Result">
-        <ResultMark result={result} />
+        <ResultMark result={check.result} />
       </td>
     </tr>
   );
 }
 
-/** Whether the pieces fit each other: what you have, the limit, and the room between. */
+function Room({ room, ...shown }: { room: RoomOfChecks } & Shown) {
+  const fold = useFold(room.checks.some(({ result }) => result === 'stop' || result === 'look'));
+  return (
+    <tbody class={`group foldable${fold.shutClass}`}>
+      <tr {...asRow}>
+        <th {...asRowHead} colSpan={5} class="group-name">
+          {room.name} <FoldButton fold={fold} what={counted(room.checks.length, 'check')} />
+        </th>
+      </tr>
+      {room.checks.map((check) => (
+        <Row key={check.id} check={check} {...shown} />
+      ))}
+    </tbody>
+  );
+}
+
+/** Whether the pieces fit each other: what you have, the limit, and the room between; by room, the gravest first. */
 export function Checks({ report }: { report: Report }) {
+  useEffect(loadAcceptances, []);
+  const labels = new Map(report.checks.map(({ id, label }) => [id, label]));
   return (
     <section class="rule-section" id="checks" tabIndex={-1}>
       <h2>Checks</h2>
-      {report.checks.length === 0 ? <p>No check arises on this path.</p> : null}
+      {report.checks.length === 0 ? (
+        <p>No check arises on this path.</p>
+      ) : (
+        <p class="no-print">Press a figure to see where it comes from, down to your answers.</p>
+      )}
       <table class="table-stack checks" {...asTable} aria-label="Checks">
         <thead>
           <tr {...asRow}>
@@ -53,11 +100,9 @@ export function Checks({ report }: { report: Report }) {
             ))}
           </tr>
         </thead>
-        <tbody>
-          {report.checks.map((check) => (
-            <Row key={check.id} check={check} />
-          ))}
-        </tbody>
+        {checksByRoom(report.checks).map((room) => (
+          <Room key={room.id} room={room} path={report.path} labels={labels} />
+        ))}
       </table>
     </section>
   );

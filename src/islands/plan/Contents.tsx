@@ -9,6 +9,7 @@ const SECTIONS = [
   ['parts', 'Parts list'],
   ['risks', 'What may go wrong'],
   ['checks', 'Checks'],
+  ['settings', 'Settings sheet'],
   ['assumptions', 'What is assumed'],
   ['safety', 'Safety'],
   ['sources', 'Sources'],
@@ -20,11 +21,13 @@ export function Contents({ report }: { report: Report }) {
   return (
     <nav class="plan-contents" aria-label="On this sheet">
       <ul class="list-plain">
-        {SECTIONS.filter(([id]) => cuts || id !== 'make-first').map(([id, name]) => (
-          <li key={id}>
-            <a href={`#${id}`}>{name}</a>
-          </li>
-        ))}
+        {SECTIONS.filter(([id]) => cuts || id !== 'make-first')
+          .filter(([id]) => report.settings.length > 0 || id !== 'settings')
+          .map(([id, name]) => (
+            <li key={id}>
+              <a href={`#${id}`}>{name}</a>
+            </li>
+          ))}
         <li>
           <button type="button" class="link-button" onClick={() => window.print()}>
             Print the sheet

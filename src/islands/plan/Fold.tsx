@@ -8,8 +8,8 @@ interface Fold {
 }
 
 /** Whether a long part of the sheet is unfolded on a phone, where one part at a time fits. */
-export function useFold(): Fold {
-  const [open, setOpen] = useState(false);
+export function useFold(startsOpen = false): Fold {
+  const [open, setOpen] = useState(startsOpen);
   return { open, toggle: () => setOpen((was) => !was), shutClass: open ? '' : ' is-shut' };
 }
 

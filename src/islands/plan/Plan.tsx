@@ -5,6 +5,7 @@ import type { Report } from '../../calc/evaluate.ts';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { $report, start } from '../stores.ts';
+import { WhySheet } from '../why/Why.tsx';
 import { Assumptions } from './Assumptions.tsx';
 import { Bill } from './Bill.tsx';
 import { Checks } from './Checks.tsx';
@@ -15,6 +16,7 @@ import { Outline } from './Outline.tsx';
 import { Risks } from './Risks.tsx';
 import { Rods } from './Rods.tsx';
 import { SafetyPage } from './SafetyPage.tsx';
+import { Settings } from './Settings.tsx';
 import { Sources } from './Sources.tsx';
 import { Stages } from './Stages.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
@@ -50,6 +52,7 @@ const PARTS: readonly {
   { what: 'the parts list', Part: Bill },
   { what: 'the risks', Part: Risks },
   { what: 'the checks', Part: Checks },
+  { what: 'the settings sheet', Part: Settings },
   { what: 'the assumptions', Part: Assumptions },
   { what: 'the safety page', Part: SafetyPage },
   { what: 'the sources', Part: Sources },
@@ -82,6 +85,7 @@ export function Plan() {
           <Working />
         )}
       </WithFigures>
+      <WhySheet />
     </div>
   );
 }

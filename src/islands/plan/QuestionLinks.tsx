@@ -1,9 +1,5 @@
 import { decisionById } from '../../calc/guide.ts';
-import { lathePlace, questionPlace } from '../shared/places.ts';
-
-/** Where a question is answered. */
-export const placeOfQuestion = (id: string): string =>
-  decisionById(id)?.place === 'lathe' ? lathePlace(id) : questionPlace(id);
+import { placeOfQuestion } from '../shared/question-place.ts';
 
 /** Links to questions, by their short names. */
 export function QuestionLinks({ decisions }: { decisions: readonly string[] }) {

@@ -2,6 +2,7 @@ import type { Report, RiskRow } from '../../calc/evaluate.ts';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { Why } from '../why/Why.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
 import { Ticked } from './Glyphs.tsx';
 import { priceRange } from './words.ts';
@@ -40,13 +41,21 @@ function Row({ risk }: { risk: RiskRow }) {
         ) : null}
       </th>
       <td {...asCell} data-label="How often">
-        {chanceOfTwenty(risk.chance)}
+        <Why asked={{ kind: 'risk', id: risk.id }} name={`how often: ${risk.name}`}>
+          {chanceOfTwenty(risk.chance)}
+        </Why>
       </td>
       <td {...asCell} data-label="If it does">
         <Both cost={priceRange(risk.money)} time={hoursRange(risk.hours[0], risk.hours[2])} />
       </td>
       <td {...asCell} data-label="On average">
-        {onAverage(risk)}
+        {risk.counted ? (
+          <Why asked={{ kind: 'risk', id: risk.id }} name={`on average: ${risk.name}`}>
+            {onAverage(risk)}
+          </Why>
+        ) : (
+          onAverage(risk)
+        )}
       </td>
       <td {...asCell} data-label="Early sign">
         {risk.sign}

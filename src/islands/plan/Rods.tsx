@@ -4,9 +4,11 @@ import { saySpread } from '../guide/CardRods.tsx';
 import { $limits, type Limits } from '../preferences.ts';
 import { hoursMark, moneyMark, weeksMark } from '../shared/format.ts';
 import { Rod } from '../shared/Rod.tsx';
+import { Why } from '../why/Why.tsx';
 import { keepsAnother } from './numbers.ts';
 
 const WIDTH = 372;
+const TOTAL = { money: 'money', hours: 'hours', weeks: 'weeks-out' } as const;
 
 interface Props {
   readonly name: keyof Limits;
@@ -33,6 +35,11 @@ function RodSection({ name, title, spread, mark, unitWord, more }: Props) {
         unitWord={unitWord}
         width={WIDTH}
       />
+      <p class="small no-print">
+        <Why asked={{ kind: 'total', id: TOTAL[name] }} name={title}>
+          Why this much?
+        </Why>
+      </p>
     </section>
   );
 }

@@ -1,13 +1,10 @@
 import type { Band } from '../../calc/core/band.ts';
 import type { Check } from '../../calc/core/check.ts';
-import type { Quantity } from '../../calc/core/quantity.ts';
 import type { ChoiceView, Report } from '../../calc/evaluate.ts';
 import { decisionById, optionById } from '../../calc/guide.ts';
-import type { Units } from '../shared/format.ts';
 import {
   countWithin,
   hoursRange,
-  lengthText,
   listed,
   middleHalf,
   moneyRange,
@@ -34,28 +31,6 @@ export function marginText({ margin }: Check): string {
   const times = plain(significant(margin, 2), 2);
   if (times === '1') return 'just what is needed';
   return margin < 1 ? `${times} of what is needed` : `${times} times what is needed`;
-}
-
-const FIXED: Readonly<Record<string, string>> = {
-  kg: 'kg',
-  W: 'W',
-  N: 'N',
-  N·m: 'N·m',
-  V: 'V',
-  'm/s': 'm/s',
-  K: 'K',
-  'h/week': 'h a week',
-  '1': '',
-};
-
-/** A worked-out quantity in the unit a reader knows: three figures, lengths in millimetres or inches. */
-export function quantityText({ value, unit }: Quantity, units: Units): string {
-  const figure = (n: number): string => plain(significant(n, 3), 3);
-  if (unit === 'm') return lengthText(significant(value, 3), units);
-  if (unit === 'rev/s') return `${figure(value * 60)} rpm`;
-  if (unit === 'A') return value < 0.1 ? `${figure(value * 1000)} mA` : `${figure(value)} A`;
-  if (unit === 'Hz') return `${figure(value)} a second`;
-  return `${figure(value)} ${FIXED[unit] ?? unit}`.trim();
 }
 
 /** The options a choice stands on, in words. */

@@ -1,6 +1,7 @@
 import type { Decision } from '../../core/decision.ts';
 import { machineDecisions } from './decisions-machine.ts';
 import { mainsDecisions } from './decisions-mains.ts';
+import { materialDecisions } from './decisions-materials.ts';
 import { useDecisions } from './decisions-use.ts';
 import { whyDecisions } from './decisions-why.ts';
 
@@ -8,5 +9,6 @@ export const decisions: readonly Decision[] = [
   ...mainsDecisions,
   ...machineDecisions,
   ...whyDecisions,
+  ...materialDecisions,
   ...useDecisions,
 ];

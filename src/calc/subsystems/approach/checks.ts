@@ -1,0 +1,3 @@
+import type { CheckRule } from '../../core/check.ts';
+
+export const checks: readonly CheckRule[] = [];

@@ -1,0 +1,1 @@
+export { figures } from './design-supply.ts';

@@ -1,0 +1,3 @@
+import type { Figure } from '../../core/figure.ts';
+
+export const figures: readonly Figure[] = [];

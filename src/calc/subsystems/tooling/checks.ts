@@ -1,0 +1,1 @@
+export { reachChecks as checks } from './checks-reach.ts';
