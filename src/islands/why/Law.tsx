@@ -45,7 +45,7 @@ function Source({ law }: { law: LawOf }) {
   return (
     <p class="small quiet">
       Source: {law.source.ref}, {law.source.at}.{' '}
-      <a href={to(`formulas/#${law.id}`)}>
+      <a class="no-print" href={to(`formulas/#${law.id}`)}>
         {law.unverified ? 'Its valid range' : 'Its valid range and published checks'}
       </a>
     </p>

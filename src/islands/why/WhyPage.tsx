@@ -28,7 +28,12 @@ function Asking({ asked }: { asked: Asked }) {
   useEffect(() => {
     if (title) document.title = `Why: ${title} – Halfnut`;
   }, [title]);
-  return <AnswerView asked={asked} state={state} open />;
+  return (
+    <>
+      <AnswerView asked={asked} state={state} open />
+      <p class="print-only small link-text">{window.location.href}</p>
+    </>
+  );
 }
 
 /** One number of the path in the address on a page of its own, every step unfolded: to read, to send or to print. */
