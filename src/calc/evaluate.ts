@@ -15,9 +15,9 @@ import { riskRows } from './cost/risk-rows.ts';
 import { mean, spreadOf } from './cost/spread.ts';
 import { totalsOf } from './cost/totals.ts';
 import { planState, waysOf } from './cost/ways.ts';
-import { designOf } from './design.ts';
 import { machineOf } from './facts.ts';
 import { findingsOf } from './findings.ts';
+import { keptDesignOf } from './measures.ts';
 import type { Report } from './report.ts';
 import { planOf } from './schedule/plan.ts';
 import { settingsOf } from './settings.ts';
@@ -67,7 +67,7 @@ export function evaluate(path: Path, book: PriceBook): Report {
 /** What is chosen, and what the trade says about it. */
 function said(plan: { state: State; status: Status[] }, path: Path) {
   const choices = choiceViews(plan.state, plan.status, path);
-  const look = designOf(plan.state);
+  const look = keptDesignOf(plan.state);
   return {
     choices,
     rooms: roomViews(choices),

@@ -2,6 +2,8 @@ import type { Machine, SizeClass } from './core/machine.ts';
 import { answered, assumed, type Quantity, type Unit } from './core/quantity.ts';
 import { latheFacts } from './facts-lathe.ts';
 import { ownFacts } from './facts-own.ts';
+import { slideFacts } from './facts-slides.ts';
+import { turningFacts } from './facts-turning.ts';
 import { workFacts } from './facts-work.ts';
 import { workshopFacts } from './facts-workshop.ts';
 
@@ -25,6 +27,9 @@ export type Show =
   | 'small-current'
   | 'voltage'
   | 'inductance'
+  | 'resistance'
+  | 'surface-speed'
+  | 'ratio'
   | 'rate';
 
 /**
@@ -47,7 +52,14 @@ export interface Fact {
   readonly howToMeasure: string;
 }
 
-export const facts: readonly Fact[] = [...latheFacts, ...workshopFacts, ...workFacts, ...ownFacts];
+export const facts: readonly Fact[] = [
+  ...latheFacts,
+  ...workshopFacts,
+  ...workFacts,
+  ...ownFacts,
+  ...slideFacts,
+  ...turningFacts,
+];
 
 const byId = new Map(facts.map((fact) => [fact.id, fact]));
 

@@ -10,9 +10,20 @@ export const renamed: Readonly<Record<string, string>> = {};
 
 export const nowCalled = (id: string): string => (Object.hasOwn(renamed, id) ? renamed[id]! : id);
 
-const perUnit: Readonly<Partial<Record<Fact['show'], number>>> = { length: 1000, pitch: 1000, speed: 60 };
+/** What a figure is written in, for one SI unit: millimetres, turns a minute, milliamps … as people say them. */
+const perUnit: Readonly<Partial<Record<Fact['show'], number>>> = {
+  length: 1000,
+  pitch: 1000,
+  feed: 1000,
+  acceleration: 1000,
+  speed: 60,
+  'slide-speed': 60_000,
+  'surface-speed': 60,
+  inductance: 1000,
+  'small-current': 1000,
+};
 
-/** Links write lengths in millimetres and speeds in turns a minute, everything else as the model keeps it. */
+/** Links write a figure in the unit people say it in; what has none of its own here as the model keeps it. */
 export const toLink = (fact: Fact, value: number): string => String(tidy(value * (perUnit[fact.show] ?? 1)));
 
 export const fromLink = (fact: Fact, written: number): number => tidy(written / (perUnit[fact.show] ?? 1));

@@ -62,6 +62,8 @@ export const LODGERS: Readonly<Record<string, string>> = {
   'content.config': 'content',
   'calc/facts-lathe': 'calc/facts',
   'calc/facts-own': 'calc/facts',
+  'calc/facts-slides': 'calc/facts',
+  'calc/facts-turning': 'calc/facts',
   'calc/facts-work': 'calc/facts',
   'calc/facts-workshop': 'calc/facts',
   '../tests/published/row': 'printed',

@@ -8,25 +8,20 @@ import { planState } from '../../src/calc/cost/ways.ts';
 import { designFigures, designOf } from '../../src/calc/design.ts';
 import { machineOf } from '../../src/calc/facts.ts';
 import { formulas } from '../../src/calc/formulas/registry.ts';
-import { figures } from '../../src/calc/trade.ts';
+import { figures, rules } from '../../src/calc/trade.ts';
 import { anyPath } from '../arbitrary.ts';
 
 const knownSteps = new Set([...formulas.map(({ id }) => id), ...Object.keys(steps)]);
 
-/** Every quantity that a quantity was made from, itself included. */
-function allOf(quantity: Quantity): Quantity[] {
-  if (quantity.origin.kind !== 'derived') return [quantity];
-  const inputs = Object.values(quantity.origin.inputs).flat();
-  return [
-    quantity,
-    ...inputs.flatMap((input) => (typeof input === 'string' ? [] : allOf(input as Quantity))),
-  ];
-}
-
-function explainable(quantity: Quantity): void {
-  for (const { value, origin } of allOf(quantity)) {
-    expect(Number.isFinite(value)).toBe(true);
-    if (origin.kind === 'derived') expect(knownSteps).toContain(origin.formula);
+/** Every quantity that a quantity was made from, itself included; one that several share is looked at once. */
+function explainable(quantity: Quantity, seen: Set<Quantity>): void {
+  if (seen.has(quantity)) return;
+  seen.add(quantity);
+  if (!Number.isFinite(quantity.value)) expect(quantity).toHaveProperty('value', 'a finite figure');
+  if (quantity.origin.kind !== 'derived') return;
+  if (!knownSteps.has(quantity.origin.formula)) expect(knownSteps).toContain(quantity.origin.formula);
+  for (const input of Object.values(quantity.origin.inputs).flat()) {
+    if (typeof input !== 'string') explainable(input as Quantity, seen);
   }
 }
 
@@ -39,9 +34,10 @@ test('1,000 random paths: figures and checks are finite and can be explained', (
   fc.assert(
     fc.property(anyPath, (path) => {
       const look = designOf(planState(path, machineOf(path.size, path.facts)).state);
-      for (const { value } of designFigures(look)) explainable(value);
+      const seen = new Set<Quantity>();
+      for (const { value } of designFigures(look)) explainable(value, seen);
       for (const { value, limit, limitLow, margin, result } of checksOf(look)) {
-        for (const quantity of [value, limit, limitLow]) if (quantity) explainable(quantity);
+        for (const quantity of [value, limit, limitLow]) if (quantity) explainable(quantity, seen);
         if (margin === undefined) expect(result).toBe('not-yet');
         else expect(Number.isFinite(margin)).toBe(true);
       }
@@ -49,3 +45,18 @@ test('1,000 random paths: figures and checks are finite and can be explained', (
     { numRuns: 1000 },
   );
 }, 120_000);
+
+test('a check that a rule points at is one that exists, and no check is made twice', () => {
+  const seen = new Set<string>();
+  for (const path of fc.sample(anyPath, { numRuns: 400, seed: 3 })) {
+    const ids = checksOf(designOf(planState(path, machineOf(path.size, path.facts)).state)).map(
+      ({ id }) => id,
+    );
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const id of ids) seen.add(id);
+  }
+  const pointedAt = rules.flatMap(({ then }) =>
+    then.flatMap((effect) => (effect.kind === 'addsCheck' ? [effect.check] : [])),
+  );
+  expect(pointedAt.filter((id) => !seen.has(id))).toEqual([]);
+}, 60_000);

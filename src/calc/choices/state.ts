@@ -34,14 +34,20 @@ function factPosition(id: string): number {
   return at;
 }
 
+const bits: readonly ReadonlyMap<string, number>[] = decisions.map(
+  ({ options }) => new Map(options.map(({ id }, bit) => [id, 1 << bit])),
+);
+
 /** The bits of these options of a decision; throws on an unknown option id, an author's mistake. */
 export function maskOf(decisionId: string, options: readonly string[]): number {
-  const decision = decisions[decisionPosition(decisionId)]!;
-  return options.reduce((mask, id) => {
-    const bit = decision.options.findIndex((option) => option.id === id);
-    if (bit < 0) throw new Error(`decision ${decisionId} has no option ${id}`);
-    return mask | (1 << bit);
-  }, 0);
+  const known = bits[decisionPosition(decisionId)]!;
+  let mask = 0;
+  for (const id of options) {
+    const bit = known.get(id);
+    if (bit === undefined) throw new Error(`decision ${decisionId} has no option ${id}`);
+    mask |= bit;
+  }
+  return mask;
 }
 
 /** Option ids of a mask, in the order of the decision. */
@@ -52,7 +58,8 @@ export function optionsOf(position: number, mask: number): string[] {
 /** The first option chosen for a decision; undefined where it is not asked. */
 export function chosenOption(state: State, decision: string): string | undefined {
   const at = decisionPosition(decision);
-  return optionsOf(at, state.masks[at]!)[0];
+  const mask = state.masks[at]!;
+  return mask === 0 ? undefined : decisions[at]!.options[31 - Math.clz32(mask & -mask)]!.id;
 }
 
 /** A fresh state: nothing chosen, figures from the machine. Measures answer `measure` once they are wanted. */

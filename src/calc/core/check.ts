@@ -58,7 +58,8 @@ function marginOf(
 ): number | undefined {
   if (value === undefined || limit === undefined) return undefined;
   const [above, under] = sense === 'at-most' ? [limit, value] : [value, limit];
-  return under === 0 ? Number.MAX_VALUE : above / under;
+  const times = above / under;
+  return Number.isFinite(times) ? times : Number.MAX_VALUE;
 }
 
 function resultOf(margin: number | undefined, comfort: number): Result {

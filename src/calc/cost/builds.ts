@@ -24,17 +24,25 @@ export interface Totals {
   readonly troubleHours: Column;
 }
 
-export const newTotals = (): Totals => ({
-  goods: new Float64Array(BUILDS),
-  local: new Float64Array(BUILDS),
-  landed: new Float64Array(BUILDS),
-  credits: new Float64Array(BUILDS),
-  troubleMoney: new Float64Array(BUILDS),
-  money: new Float64Array(BUILDS),
-  hoursOut: new Float64Array(BUILDS),
-  hours: new Float64Array(BUILDS),
-  troubleHours: new Float64Array(BUILDS),
-});
+const totalNames = [
+  'goods',
+  'local',
+  'landed',
+  'credits',
+  'troubleMoney',
+  'money',
+  'hoursOut',
+  'hours',
+  'troubleHours',
+] as const satisfies readonly (keyof Totals)[];
+
+/** Totals at zero, all in one piece of memory: asking for it once is a good deal quicker than nine times. */
+export function newTotals(): Totals {
+  const memory = new ArrayBuffer(totalNames.length * BUILDS * Float64Array.BYTES_PER_ELEMENT);
+  const column = (at: number): Column =>
+    new Float64Array(memory, at * BUILDS * Float64Array.BYTES_PER_ELEMENT, BUILDS);
+  return Object.fromEntries(totalNames.map((name, at) => [name, column(at)])) as unknown as Totals;
+}
 
 /** One way of answering, resolved: everything that the sums need. */
 export interface Resolved {

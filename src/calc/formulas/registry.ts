@@ -31,6 +31,7 @@ import { stepperFormulas } from './stepper.ts';
 import { supplyFormulas } from './supply.ts';
 import { threadFormulas } from './thread.ts';
 import { threadErrorFormulas } from './thread-error.ts';
+import { threadRatioFormulas } from './thread-ratio.ts';
 import { toolForceFormulas } from './tool-forces.ts';
 import { wireFormulas } from './wire.ts';
 import { worthFormulas } from './worth.ts';
@@ -64,6 +65,7 @@ export const formulas: readonly AnyFormula[] = [
   ...chuckFormulas,
   ...threadFormulas,
   ...threadErrorFormulas,
+  ...threadRatioFormulas,
   ...reachFormulas,
   ...supplyFormulas,
   ...leakageFormulas,

@@ -61,6 +61,9 @@ const KNOWN: Readonly<Record<Show, Readonly<Record<string, number>>>> = {
   voltage: { v: 1, volt: 1, volts: 1, kv: 1000 },
   inductance: { mh: 0.001, h: 1, µh: 1e-6, uh: 1e-6 },
   rate: { khz: 1000, hz: 1, mhz: 1e6 },
+  resistance: { ohm: 1, ohms: 1, Ω: 1, ω: 1, kohm: 1000 },
+  'surface-speed': { 'm/min': 1 / 60, 'm/s': 1, 'ft/min': 0.3048 / 60, sfm: 0.3048 / 60 },
+  ratio: {},
 };
 
 const NUMBER = /^(\d+)\s+(\d+)\/(\d+)|^(\d+)\/(\d+)|^(\d[\d.,' \u00a0\u202f]*\d|\d|[.,]\d+)/;

@@ -24,9 +24,11 @@ const FIXED: Readonly<Record<Exclude<Show, Lengthy>, Written>> = {
   voltage: { unit: 'V', size: 1, spoken: 'volts' },
   inductance: { unit: 'mH', size: 0.001, spoken: 'millihenries' },
   rate: { unit: 'kHz', size: 1000, spoken: 'kilohertz' },
+  resistance: { unit: 'Ω', size: 1, spoken: 'ohms' },
+  ratio: { unit: '', size: 1, spoken: 'to one' },
 };
 
-type Lengthy = 'length' | 'pitch' | 'feed' | 'slide-speed' | 'acceleration';
+type Lengthy = 'length' | 'pitch' | 'feed' | 'slide-speed' | 'surface-speed' | 'acceleration';
 
 const MM = 0.001;
 const INCH = 0.0254;
@@ -46,6 +48,10 @@ const LENGTHY: Readonly<Record<Lengthy, Readonly<Record<Units, Written>>>> = {
   'slide-speed': {
     metric: { unit: 'mm/min', size: MM / 60, spoken: 'millimetres a minute' },
     inch: { unit: 'in/min', size: INCH / 60, spoken: 'inches a minute' },
+  },
+  'surface-speed': {
+    metric: { unit: 'm/min', size: 1 / 60, spoken: 'metres a minute' },
+    inch: { unit: 'ft/min', size: 0.3048 / 60, spoken: 'feet a minute' },
   },
   acceleration: {
     metric: { unit: 'mm/s²', size: MM, spoken: 'millimetres a second squared' },

@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import type { Check } from '../../calc/core/check.ts';
+import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { counted } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
@@ -11,11 +12,18 @@ import { CheckNeeds } from './CheckNeeds.tsx';
 import { checksByRoom, type RoomOfChecks } from './checks-by-room.ts';
 import { FoldButton, useFold } from './Fold.tsx';
 import { QuestionLinks } from './QuestionLinks.tsx';
+import { WaysToClear } from './WaysToClear.tsx';
 import { marginText } from './words.ts';
 
 const HEADS = ['Check', 'Yours', 'Limit', 'Margin', 'Result'];
 
-function About({ check }: { check: Check }) {
+interface Shown {
+  readonly path: Path;
+  /** What each check is called. */
+  readonly labels: ReadonlyMap<string, string>;
+}
+
+function About({ check, path, labels }: { check: Check } & Shown) {
   const { result, remedy, testWhen, decisions } = check;
   return (
     <>
@@ -23,17 +31,18 @@ function About({ check }: { check: Check }) {
       <CheckNeeds needs={check.needs} />
       {testWhen ? <span class="task-note">To prove on the machine: {testWhen}</span> : null}
       {result === 'ok' ? null : <QuestionLinks decisions={decisions} />}
+      <WaysToClear check={check} path={path} labels={labels} />
       <Accept check={check} />
     </>
   );
 }
 
-function Row({ check }: { check: Check }) {
+function Row({ check, ...shown }: { check: Check } & Shown) {
   return (
     <tr {...asRow} class={`is-${check.result}`}>
       <th {...asRowHead}>
         {check.label}
-        <About check={check} />
+        <About check={check} {...shown} />
       </th>
       <td {...asCell} data-label="Yours">
         <Side check={check} side="value" />
@@ -53,7 +62,7 @@ function Row({ check }: { check: Check }) {
   );
 }
 
-function Room({ room }: { room: RoomOfChecks }) {
+function Room({ room, ...shown }: { room: RoomOfChecks } & Shown) {
   const fold = useFold(room.checks.some(({ result }) => result === 'stop' || result === 'look'));
   return (
     <tbody class={`group foldable${fold.shutClass}`}>
@@ -63,7 +72,7 @@ function Room({ room }: { room: RoomOfChecks }) {
         </th>
       </tr>
       {room.checks.map((check) => (
-        <Row key={check.id} check={check} />
+        <Row key={check.id} check={check} {...shown} />
       ))}
     </tbody>
   );
@@ -72,6 +81,7 @@ function Room({ room }: { room: RoomOfChecks }) {
 /** Whether the pieces fit each other: what you have, the limit, and the room between; by room, the gravest first. */
 export function Checks({ report }: { report: Report }) {
   useEffect(loadAcceptances, []);
+  const labels = new Map(report.checks.map(({ id, label }) => [id, label]));
   return (
     <section class="rule-section" id="checks" tabIndex={-1}>
       <h2>Checks</h2>
@@ -91,7 +101,7 @@ export function Checks({ report }: { report: Report }) {
           </tr>
         </thead>
         {checksByRoom(report.checks).map((room) => (
-          <Room key={room.id} room={room} />
+          <Room key={room.id} room={room} path={report.path} labels={labels} />
         ))}
       </table>
     </section>

@@ -24,7 +24,6 @@ const drive: readonly Rule[] = [
     id: 'carriage-ball-screw-creeps',
     when: all(is('hand-use', 'hand-cranks'), ballOnCarriage),
     then: [
-      { kind: 'addsCheck', check: 'power-off-hold' },
       { kind: 'suggests', decision: 'power-off-hold', options: ['holding-brake'] },
       { kind: 'warns', level: 'look' },
     ],
@@ -78,7 +77,7 @@ const drive: readonly Rule[] = [
     id: 'rear-screw-clearance',
     when: is('carriage-drive', 'ball-screw-back'),
     then: [
-      { kind: 'addsCheck', check: 'carriage-end-clearance' },
+      { kind: 'addsCheck', check: 'slide-clearance' },
       { kind: 'warns', level: 'note' },
     ],
     say: 'With the screw behind, check tailstock, splash tray and wall at both ends of travel.',
@@ -156,8 +155,8 @@ const ends: readonly Rule[] = [
     id: 'long-screw-held-at-one-end',
     when: all(is('carriage-screw-ends', 'one-end-held'), atLeast('carriage-travel', 0.3001)),
     then: [
-      { kind: 'addsCheck', check: 'screw-whirl' },
-      { kind: 'addsCheck', check: 'screw-buckling' },
+      { kind: 'addsCheck', check: 'carriage-whirl' },
+      { kind: 'addsCheck', check: 'carriage-buckling' },
       { kind: 'warns', level: 'look' },
     ],
     say: 'A long screw held at one end only bends under push and whips at speed: hold the other end too.',
@@ -173,10 +172,7 @@ const ends: readonly Rule[] = [
     ...base,
     id: 'turning-hard-screw-ends',
     when: is('carriage-screw-machining', 'turned-here-ends'),
-    then: [
-      { kind: 'addsCheck', check: 'screw-through-spindle' },
-      { kind: 'warns', level: 'look' },
-    ],
+    then: [{ kind: 'warns', level: 'look' }],
     say: 'The screw is hard: carbide, a steady, the nut parked on a sleeve, and the screw must pass through the spindle or fit between centres.',
   },
   {
@@ -184,7 +180,7 @@ const ends: readonly Rule[] = [
     id: 'direct-motor-needs-room',
     when: is('carriage-coupling', 'carriage-direct'),
     then: [
-      { kind: 'addsCheck', check: 'end-clearance' },
+      { kind: 'addsCheck', check: 'slide-clearance' },
       { kind: 'warns', level: 'note' },
     ],
     say: 'Motor, coupling and 30 mm must fit beyond the end of the bed.',
@@ -194,8 +190,8 @@ const ends: readonly Rule[] = [
     id: 'large-pulley-needs-room',
     when: is('carriage-coupling', 'carriage-belt-2-1'),
     then: [
-      { kind: 'addsCheck', check: 'pulley-clearance' },
-      { kind: 'addsCheck', check: 'rapid-motor-speed' },
+      { kind: 'addsCheck', check: 'slide-clearance' },
+      { kind: 'addsCheck', check: 'carriage-motor-speed' },
       { kind: 'warns', level: 'note' },
     ],
     say: 'The large pulley needs room beside the bed and tray, and the top speed of the carriage halves.',

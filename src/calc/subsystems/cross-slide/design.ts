@@ -1,3 +1,20 @@
 import type { Figure } from '../../core/figure.ts';
+import { motorFigures } from '../motors/axis-motor.ts';
+import { pulseFigures } from '../motors/axis-pulses.ts';
+import { pushFigures } from '../motors/axis-push.ts';
+import { rapidFigures } from '../motors/axis-rapid.ts';
+import { stiffnessFigures } from '../motors/axis-stiffness.ts';
+import { cutFigures, diameterFigures } from './design-cut.ts';
+import { screwFigures } from './design-screw.ts';
 
-export const figures: readonly Figure[] = [];
+/** Screw, motor, push and errors of the cross slide, in the order in which they are worked out. */
+export const figures: readonly Figure[] = [
+  ...screwFigures,
+  ...motorFigures('cross'),
+  ...cutFigures,
+  ...pushFigures('cross', ['push-turning', 'push-facing', 'push-parting']),
+  ...rapidFigures('cross'),
+  ...pulseFigures('cross'),
+  ...stiffnessFigures('cross'),
+  ...diameterFigures,
+];

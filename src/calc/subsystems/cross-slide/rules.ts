@@ -114,7 +114,7 @@ const fit: readonly Rule[] = [
     id: 'small-screw-on-heavy-slide',
     when: all(is('cross-screw', 'ball-screw-8'), not(below('swing', 0.2801))),
     then: [
-      { kind: 'addsCheck', check: 'screw-buckling' },
+      { kind: 'addsCheck', check: 'cross-buckling' },
       { kind: 'warns', level: 'look' },
     ],
     say: 'A small screw on a heavy slide does for light finishing only.',
@@ -147,7 +147,6 @@ const behaviour: readonly Rule[] = [
     id: 'cross-ball-screw-creeps',
     when: all(is('hand-use', 'hand-cranks'), ballOnCross),
     then: [
-      { kind: 'addsCheck', check: 'power-off-hold' },
       { kind: 'suggests', decision: 'power-off-hold', options: ['holding-brake'] },
       { kind: 'warns', level: 'look' },
     ],

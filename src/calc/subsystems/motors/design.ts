@@ -1,3 +1,1 @@
-import type { Figure } from '../../core/figure.ts';
-
-export const figures: readonly Figure[] = [];
+export { figures } from './design-supply.ts';

@@ -91,7 +91,7 @@ export const thrustRules: readonly Rule[] = [
         of: ['servo-first-enable'],
         before: ['first-powered-carriage', 'fit-cross-motor'],
       },
-      { kind: 'addsCheck', check: 'torque-limit' },
+      { kind: 'addsCheck', check: 'carriage-torque-limit' },
       { kind: 'warns', level: 'stop' },
     ],
     say: 'A servo can bend the machine, and run away if its encoder is reversed: torque limit set, first enable with the belt off and a hand on the stop.',

@@ -2,6 +2,10 @@ import type { Figure, Look } from '../../core/figure.ts';
 import { derive } from '../../core/formula.ts';
 import { chosen, type Quantity } from '../../core/quantity.ts';
 import { encoderEdgeRate } from '../../formulas/spindle.ts';
+import { cutFigures } from './design-cut.ts';
+import { driveFigures } from './design-drive.ts';
+import { stopFigures } from './design-stop.ts';
+import { threadFigures } from './design-thread.ts';
 
 const linesOf: Readonly<Record<string, number>> = {
   'one-mark-a-turn': 1,
@@ -14,9 +18,15 @@ const linesOf: Readonly<Record<string, number>> = {
 function sensorLines(look: Look): Quantity | undefined {
   const sensor = look.option('spindle-sensor') ?? '';
   const lines = linesOf[sensor];
-  return lines === undefined
-    ? undefined
-    : chosen(lines, '1', 'spindle-sensor', sensor, 'the fewest lines that are sold under that name');
+  if (lines === undefined) return undefined;
+  const fewest = chosen(
+    lines,
+    '1',
+    'spindle-sensor',
+    sensor,
+    'the fewest lines that are sold under that name',
+  );
+  return lines === 1 ? fewest : (look.measured('encoder-lines') ?? fewest);
 }
 
 export const figures: readonly Figure[] = [
@@ -27,4 +37,8 @@ export const figures: readonly Figure[] = [
     of: (look) =>
       derive(encoderEdgeRate, { lines: look.figure('sensor-lines'), speed: look.fact('spindle-speed-max') }),
   },
+  ...driveFigures,
+  ...cutFigures,
+  ...stopFigures,
+  ...threadFigures,
 ];

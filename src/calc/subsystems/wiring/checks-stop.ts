@@ -61,6 +61,7 @@ const table: CheckRule = (look) => {
     id: 'stop-table',
     label: 'Lines of the stop table that have been proved',
     value: look.measured('stop-rows-proved'),
+    needs: look.measured('stop-rows-proved') ? [] : ['stop-rows-proved'],
     limit: assumed(rows.length, '1', rows.map(({ event }) => event).join('; ')),
     remedy:
       'Go through the table line by line with lamps in place of motors, and once more on the lathe. Tick each line.',

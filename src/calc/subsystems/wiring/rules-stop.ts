@@ -25,7 +25,7 @@ export const stopRules: readonly Rule[] = [
     when: is('axis-motor', 'mains-servo'),
     then: [
       { kind: 'requires', decision: 'stop-circuit', options: ['cuts-power', 'cuts-power-watched'] },
-      { kind: 'addsCheck', check: 'torque-limit' },
+      { kind: 'addsCheck', check: 'carriage-torque-limit' },
       { kind: 'addsTask', task: 'servo-first-enable' },
     ],
     say: 'Servos can bend the machine and run away with a reversed encoder, so the stop has to cut their power.',
