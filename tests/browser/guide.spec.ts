@@ -17,7 +17,7 @@ test('a newcomer answers the first questions and sees the card and the link move
   await page.getByRole('link', { name: 'Continue' }).click();
   await expect(page).not.toHaveURL(/\/which-lathe\//);
   await expect(page.getByRole('heading', { level: 1 })).toBeFocused();
-  await page.getByRole('radio', { name: 'Not sure yet' }).check();
+  await page.getByLabel('Not sure yet').check();
   expect(fragment(page)).toContain('not-sure');
   await expect(card(page).getByRole('row', { name: /Which lathe/i })).toBeVisible();
 });
