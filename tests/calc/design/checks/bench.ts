@@ -60,6 +60,8 @@ export const finder =
 /** One check: how to set a margin, how much is comfortable, and where it does not arise. */
 export interface Row {
   readonly id: string;
+  /** Which case of it, where there is more than one. */
+  readonly when?: string;
   /** The bench on which the check has so many times what it needs. */
   readonly at: (margin: number) => Bench;
   /** 1 where whatever suffices is good. */
@@ -71,7 +73,8 @@ export interface Row {
 /** Holds a check against its margin, just under and just over what is needed and what is comfortable. */
 export function judges(rules: readonly CheckRule[], rows: readonly Row[]): void {
   const find = finder(rules);
-  test.each(rows.map((row) => [row.id, row] as const))('%s', (id, { at, comfort, sense, absent = [] }) => {
+  const named = rows.map((row) => [row.when ? `${row.id}: ${row.when}` : row.id, row] as const);
+  test.each(named)('%s', (_, { id, at, comfort, sense, absent = [] }) => {
     const result = (margin: number) => find(id, at(margin))?.result;
     expect(find(id, at(1.7))?.margin).toBeCloseTo(1.7, 9);
     expect([0.5, 0.999].map(result)).toEqual(['stop', 'stop']);
