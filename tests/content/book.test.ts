@@ -40,7 +40,7 @@ describe.each(pages)('$id', ({ head, body }) => {
   test('it has its sections, in order, and each says something', () => {
     const found = headings(body).filter((name) => name !== safetySection);
     expect(found).toEqual([...topicSections]);
-    expect(sectionsOf(body).filter((section) => words(section) < 40)).toEqual([]);
+    expect(sectionsOf(body).filter((section) => words(section) < 25)).toEqual([]);
   });
 
   test(`it has ${FEWEST} to ${MOST} words`, () => {
