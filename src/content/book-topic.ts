@@ -18,7 +18,9 @@ const roomIds = rooms.map(({ id }) => id);
 const ids = (what: string) =>
   z
     .array(
-      z.string().regex(KEBAB, `Write the id of each ${what} in small letters with hyphens, as in the trade data.`),
+      z
+        .string()
+        .regex(KEBAB, `Write the id of each ${what} in small letters with hyphens, as in the trade data.`),
     )
     .default([]);
 

@@ -23,7 +23,8 @@ const drawings = globSync('components/drawings/*.astro', { cwd: root }).map((fil
   text: readFileSync(join(root, file), 'utf8'),
 }));
 
-const headings = (body: string): string[] => [...body.matchAll(/^## (.+)$/gm)].map(([, name]) => name!.trim());
+const headings = (body: string): string[] =>
+  [...body.matchAll(/^## (.+)$/gm)].map(([, name]) => name!.trim());
 const sectionsOf = (body: string): string[] => body.split(/^## .+$/m).slice(1);
 const words = (text: string): number => text.split(/\s+/).filter((word) => /\w/.test(word)).length;
 const idsOf = (list: readonly { readonly id: string }[]) => new Set(list.map(({ id }) => id));
@@ -66,7 +67,8 @@ describe.each(pages)('$id', ({ head, body }) => {
 test('no two pages of a room stand at the same place, and no title is used twice', () => {
   const places = pages.map(({ head }) => `${head.data!.room} ${head.data!.order}`);
   const titles = pages.map(({ head }) => head.data!.title);
-  for (const list of [places, titles]) expect(list.filter((each, at) => list.indexOf(each) !== at)).toEqual([]);
+  for (const list of [places, titles])
+    expect(list.filter((each, at) => list.indexOf(each) !== at)).toEqual([]);
 });
 
 test('every drawing belongs to a page and carries no style of its own', () => {

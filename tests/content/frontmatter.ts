@@ -5,14 +5,15 @@ export function readHead(head: string): Record<string, unknown> {
   for (const line of head.split('\n').filter((each) => each.trim())) {
     const [, item] = /^ {2}- (.+)$/.exec(line) ?? [];
     const [, key, value = ''] = /^([a-z]+):\s*(.*)$/.exec(line) ?? [];
-    if (item) (found[last] as unknown[]).push(valueOf(item));
-    else if (key) found[(last = key)] = value ? valueOf(value) : [];
-    else throw new Error(`Cannot read this line of the head: ${line}`);
+    if (!item && !key) throw new Error(`Cannot read this line of the head: ${line}`);
+    if (item) (found[last] as unknown[]).push(readValue(item));
+    if (key) found[key] = value ? readValue(value) : [];
+    last = key ?? last;
   }
   return found;
 }
 
-function valueOf(text: string): unknown {
+function readValue(text: string): unknown {
   if (text.startsWith('"') || /^\d+$/.test(text)) return JSON.parse(text);
   const [, list] = /^\[(.*)\]$/.exec(text) ?? [];
   if (list === undefined) return text;
