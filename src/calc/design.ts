@@ -21,7 +21,8 @@ export function designOf(state: State): Look {
       if (known.has(id)) return known.get(id);
       known.set(id, undefined);
       const value = figureById(id).of(look);
-      const named = value && { ...value, of: { figure: id } };
+      // A figure that only passes a fact on keeps the fact's name: that is where it is changed.
+      const named = value && { ...value, of: value.of ?? { figure: id } };
       known.set(id, named);
       return named;
     },

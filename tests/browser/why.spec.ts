@@ -74,6 +74,13 @@ test('a number has a page of its own that leads down to the question', async ({ 
   await expect(page).toHaveURL(/\/(questions\/[a-z-]+|lathe)\/.*#1/);
 });
 
+test('the deepest explanation does not scroll sideways at 320 pixels', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 700 });
+  await page.goto(`why/?of=check.spindle-cut-torque.value#${fragment}`);
+  await expect(page.locator('math').first()).toBeVisible();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+});
+
 test('an address that names no number says so', async ({ page }) => {
   await page.goto('why/?of=check.no-such-check.value');
   await expect(page.getByText(/does not arise on this path/)).toBeVisible();

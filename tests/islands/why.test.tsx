@@ -9,6 +9,7 @@ import { currentEdition } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
 import { quantityText, siText } from '../../src/islands/shared/quantity.ts';
 import { askedBy, nameOf } from '../../src/islands/why/asked.ts';
+import { saidOnce } from '../../src/islands/why/once.ts';
 import { substituted } from '../../src/islands/why/substitute.ts';
 import { Why, WhySheet } from '../../src/islands/why/Why.tsx';
 import { WhyView } from '../../src/islands/why/WhyView.tsx';
@@ -151,6 +152,30 @@ describe('the view', () => {
     expect(screen.getByText(/Belt efficiency and lead lie outside/)).toBeDefined();
     expect(screen.getByText(/None is known\./)).toBeDefined();
     expect(document.querySelector('.equation math')).not.toBeNull();
+  });
+
+  test('read from the top, a step is worked out where it is first met and named where it comes again', () => {
+    const leaf: Explanation = {
+      title: 'Lead',
+      value: 1,
+      unit: 'm',
+      origin: 'answered',
+      say: 'Typed.',
+      inputs: [],
+    };
+    const step: Explanation = {
+      ...leaf,
+      title: 'Push',
+      origin: 'derived',
+      say: 'Push.',
+      law: { id: 'x', equation: 'push = lead', outside: [] },
+      inputs: [{ name: 'lead', parts: [leaf] }],
+    };
+    const whole = { ...step, title: 'Sum', inputs: ['a', 'b'].map((name) => ({ name, parts: [step] })) };
+    const [first, second] = saidOnce(whole).inputs.map(({ parts }) => parts[0]);
+    expect(first).toEqual(step);
+    expect(second).toMatchObject({ title: 'Push', value: 1, say: 'Worked out above.', inputs: [] });
+    expect(second?.law).toBeUndefined();
   });
 
   test('a long list shows its largest lines and folds the others', () => {

@@ -7,6 +7,7 @@ import { hours, money, type Units, weeks } from '../shared/format.ts';
 import { quantityText } from '../shared/quantity.ts';
 import { $path } from '../stores.ts';
 import { type Answer, answerOf } from './load.ts';
+import { saidOnce } from './once.ts';
 import { WhyView } from './WhyView.tsx';
 
 type State = { readonly answer?: Answer; readonly fault?: unknown };
@@ -64,7 +65,7 @@ export function AnswerView({ asked, state, open }: { asked: Asked; state: State;
       <p class="why-value">
         {explanation.title}: <b class="figure">{headFigure(asked, explanation, units)}</b>
       </p>
-      <WhyView explanation={explanation} equations={equations} open={open} />
+      <WhyView explanation={open ? saidOnce(explanation) : explanation} equations={equations} open={open} />
       <Edition asked={asked} answer={answer} />
     </>
   );

@@ -33,6 +33,7 @@ describe('worked by hand, no published source', () => {
   );
   test('1 N·m on 20 teeth of 5 mm pulls with 63 N', () => {
     near(beltToothForce.compute({ torque: 1, teeth: 20, pitch: 0.005 }), 62.83, 1e-4);
+    near(beltToothForce.compute({ torque: 3, teeth: 20, pitch: 0.005 }), 188.5, 1e-4);
   });
 });
 
@@ -52,6 +53,8 @@ describe('laws of the belt', () => {
     const pulleys = { teethSmall: 20, teethLarge: 60, pitch: 0.005 };
     expect(beltCentreDistance.compute({ ...pulleys, beltTeeth: 60 })).toBeNaN();
     expect(beltCentreDistance.compute({ ...pulleys, beltTeeth: 30 })).toBeNaN();
+    const equal = { teethSmall: 20, teethLarge: 20, pitch: 0.005 };
+    expect(beltCentreDistance.compute({ ...equal, beltTeeth: 30 }), 'they would overlap').toBeNaN();
   });
   test('equal pulleys hold half their teeth', () => {
     const drive = { teethSmall: 24, teethLarge: 24, pitch: 0.003, centreDistance: 0.1 };

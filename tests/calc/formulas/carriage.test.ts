@@ -124,3 +124,15 @@ test('length of the screw and voltage of the supply', () => {
   expect(screwLengthBudget.compute({ ...thread, ...journals })).toBeCloseTo(0.555, 12);
   near(stepperSupplyVoltage.compute({ inductance: 2.5e-3 }), 50.6, 0.015);
 });
+
+test('30 and 40 millionths behind a reduction of two, and 10 on the motor: 27.5, worked by hand', () => {
+  const inertia = reflectedInertia.compute({
+    mass: 40,
+    lead: 2 * Math.PI * 1e-3,
+    ratio: 2,
+    screwInertia: 20e-6,
+    drivenPulley: 10e-6,
+    motorPulley: 10e-6,
+  });
+  near(inertia, 27.5e-6, 1e-9);
+});

@@ -58,6 +58,12 @@ describe('worked by hand, no published source', () => {
 describe('the carbide method', () => {
   const drill = { diameter: 0.01, feed: 0.00015, specificForce: 2100e6, edgeAngle: Math.PI / 2 };
 
+  test.each(['solid-carbide', 'indexable'] as const)('%s at an edge of 30°, worked by hand', (kind) => {
+    const steep = { ...drill, edgeAngle: Math.PI / 6, drill: kind };
+    expect(drillThrustCarbide.compute(steep)).toBeCloseTo(496.125, 6);
+    expect(drillTorqueCarbide.compute(steep)).toBeCloseTo(1.96875, 9);
+  });
+
   test('refuses an ordinary drill', () => {
     expect(drillThrustCarbide.compute({ ...drill, drill: 'twist' })).toBeNaN();
     expect(drillTorqueCarbide.compute({ ...drill, drill: 'twist' })).toBeNaN();

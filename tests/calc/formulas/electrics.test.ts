@@ -64,6 +64,18 @@ describe('supply of a middling conversion, worked by hand, no published source',
     expect(enclosureRise.compute({ loss: 80, area, wall: 'painted-steel' })).toBeCloseTo(16.03, 2);
   });
 
+  test.each<[Mounting, number]>([
+    ['free', 5.24],
+    ['wall', 4.6],
+    ['free-row-end', 4.84],
+    ['wall-row-end', 4.2],
+    ['free-row-middle', 4.44],
+    ['wall-row-middle', 3.8],
+    ['wall-row-middle-covered', 3.52],
+  ])('a cabinet of 2 × 0.8 × 0.5 m, %s: %d m²', (mounting, area) => {
+    expect(enclosureArea.compute({ height: 2, width: 0.8, depth: 0.5, mounting })).toBeCloseTo(area, 12);
+  });
+
   test('4.2 A over 8 m of 1.5 mm², at 0.0175 ohm mm²/m there and 1/58 here', () => {
     const drop = voltageDrop.compute({
       current: 4.2,

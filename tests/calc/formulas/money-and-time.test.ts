@@ -65,6 +65,10 @@ describe('packs and spares, worked by hand, no published source', () => {
   });
   test('no holes need no drill; certainty has no number', () => {
     expect(sparesChance.compute({ holes: 3, breakChance: 0.1, tools: 0 })).toBe(0);
+    expect(sparesChance.compute({ holes: 0, breakChance: 0.1, tools: 0 })).toBe(1);
+    expect(sparesChance.compute({ holes: 1, breakChance: 0.5, tools: 10_000 })).toBeCloseTo(1, 12);
+    expect(sparesChance.compute({ holes: 1, breakChance: 0.5, tools: 10_001 })).toBeNaN();
+    expect(sparesFor.compute({ holes: 1, breakChance: 0.5, confidence: 0.5 }), 'just enough').toBe(1);
     expect(sparesChance.compute({ holes: 3, breakChance: 0.1, tools: Number.NaN })).toBeNaN();
     expect(sparesFor.compute({ holes: 3, breakChance: 1, confidence: 0.5 })).toBeNaN();
   });
@@ -107,6 +111,10 @@ describe('money', () => {
     const flows = [-1000, 300, 420, 680];
     expect(presentValue.compute({ flows, rate: internalRate.compute({ flows }) })).toBeCloseTo(0, 8);
     expect(internalRate.compute({ flows: [100, 50] })).toBeNaN();
+    expect(internalRate.compute({ flows: [-100, -50] })).toBeNaN();
+    expect(internalRate.compute({ flows: [] })).toBeNaN();
+    expect(paybackYears.compute({ cost: 100, yearly: [50, 100, 10] })).toBe(1.5);
+    expect(paybackYears.compute({ cost: 100, yearly: [50, 25] })).toBe(3);
     expect(paybackYears.compute({ cost: 0, yearly: [] })).toBe(0);
     expect(breakEvenPieces.compute({ once: 10, savedPerPiece: 0 })).toBeNaN();
   });
@@ -142,6 +150,9 @@ describe('plans', () => {
       expect(ours).toBeCloseTo(normal.cdf(deadline, 0, 10), 12);
     }
     expect(pathProbability.compute({ means: [5], deviations: [0], deadline: 5 })).toBe(1);
+    expect(pathProbability.compute({ means: [5], deviations: [0], deadline: 4.9 })).toBe(0);
+    expect(pathProbability.compute({ means: [0], deviations: [1], deadline: 50 })).toBe(1);
+    expect(pathProbability.compute({ means: [0], deviations: [1], deadline: -50 })).toBe(0);
   });
   test('nobody learns: every piece takes the same', () => {
     expect(learningTotal.compute({ first: 90, rate: 1, n: 7 })).toBe(630);

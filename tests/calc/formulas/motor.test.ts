@@ -45,6 +45,28 @@ describe('worked by hand, no published source', () => {
   });
 });
 
+describe('a winding of round figures: 3 V over the resistance, 1 V and 3 V for each rad/s, worked by hand', () => {
+  const round = { holdingTorque: 2 * Math.SQRT2, ratedCurrent: 2, resistance: 1.5, inductance: 0.03 };
+  const corner = 1 / (2 * Math.PI);
+  const torque = (speed: number) => stepperTorqueAtSpeed.compute({ ...round, supply: 5, speed });
+  const full = 0.7 * 2 * Math.SQRT2;
+
+  test('5 V drive the current up to 1 rad/s: 5² = (3 + 1)² + 3²', () => {
+    near(stepperCornerSpeed.compute({ ...round, supply: 5 }), corner, 1e-12);
+  });
+  test('seven tenths of the holding torque up to there, half of that at twice the speed', () => {
+    near(torque(0.5 * corner), full, 1e-12);
+    near(torque(corner), full, 1e-9);
+    near(torque(2 * corner), full / 2, 1e-9);
+  });
+  test('a supply that only just covers the resistance, or not even that, has no corner', () => {
+    const corners = [3, 2.9].map((supply) =>
+      stepperCornerSpeed.compute({ ...round, inductance: 1e-6, supply }),
+    );
+    expect(corners).toEqual([Number.NaN, Number.NaN]);
+  });
+});
+
 describe('laws of the motor', () => {
   const speed = fc.double({ min: 0.1, max: 60, noNaN: true });
   test('more speed never gives more torque, by model or by rule', () => {
@@ -84,6 +106,10 @@ describe('laws of the slide', () => {
     const way = { mass: 11, friction: 0.15, cuttingForce: 300, gibDrag: 0 };
     const flat = slideFriction.compute({ ...way, wedgeAngle: Math.PI / 2 });
     near(slideFriction.compute({ ...way, wedgeAngle: Math.PI / 3 }) / flat, 2 / Math.sqrt(3), 1e-12);
+  });
+  test('springs of 100 and 25 N/µm in a row give 20, worked by hand', () => {
+    near(axisStiffness.compute({ stiffnesses: [100e6, 25e6] }), 20e6, 1e-12);
+    near(axisStiffness.compute({ stiffnesses: [30e6] }), 30e6, 1e-12);
   });
   test('an axis is softer than its softest part', () => {
     fc.assert(

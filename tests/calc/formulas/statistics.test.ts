@@ -46,7 +46,10 @@ describe('edges', () => {
     expect(bandMean.compute(upset)).toBeNaN();
     expect(bandVariance.compute(upset)).toBeNaN();
     expect(bandQuantile.compute({ ...upset, p: 0.5 })).toBeNaN();
+    const over = { low: 3, likely: 5, high: 4, shape };
+    expect(bandMean.compute(over)).toBeNaN();
     expect(bandQuantile.compute({ ...narrow, shape, p: 1.1 })).toBeNaN();
+    expect(bandQuantile.compute({ low: 3, likely: 4, high: 5, shape, p: -0.1 })).toBeNaN();
   });
   test('an empty sample has no quantile; a risk without an impact has no sum', () => {
     expect(sampleQuantile.compute({ values: [], p: 0.5 })).toBeNaN();

@@ -24,6 +24,16 @@ describe('a lead screw of 8 to the inch, 1,600 pulses a turn', () => {
   });
 });
 
+test('a lead screw of 11 to the inch carries the 11 over', () => {
+  expect(ratio(0.0015, 0.0254 / 11)).toEqual({ steps: 132000, turns: 127 });
+});
+
+test('the largest divisor is 127, and nothing is no pitch', () => {
+  expect(ratio(0.0254, 0.0254, 80000 / 127)).toEqual({ steps: 80000, turns: 127 });
+  expect(ratio(0.0254, 0.0254, 80000 / 131).steps).toBeNaN();
+  expect(ratio(0).steps).toBeNaN();
+});
+
 test('a belt of 20 to 36 teeth and a metric screw', () => {
   expect(ratio(0.00175, 0.005, (1600 * 36) / 20)).toEqual({ steps: 1008, turns: 1 });
 });
