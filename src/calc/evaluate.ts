@@ -33,9 +33,10 @@ const HUNDREDTHS = 100;
 const WAITING_WEEKS = 4;
 
 /**
- * Everything that follows from a path at the prices of a book. The entrance for screens, exports and the command
- * line; `waysToClear` is the second. Same path and same book give the same report on every machine. Throws only on an author's mistake in the trade
- * data or the book; whatever an owner says is answered with a report.
+ * Everything that follows from a path at the prices of a book: the entrance for screens, exports and the command line.
+ * What is worked out only when somebody asks has its own: `waysToClear` here, `whyNumber` in why-number.ts.
+ * Same path and same book give the same report on every machine. Throws only on an author's mistake in the trade data
+ * or the book; whatever an owner says is answered with a report.
  */
 export function evaluate(path: Path, book: PriceBook): Report {
   const machine = machineOf(path.size, path.facts);

@@ -1,4 +1,4 @@
-import { outsideRange } from './core/formula.ts';
+import { outsideRange, plainOf } from './core/formula.ts';
 import type { OriginInput, Quantity, Unit } from './core/quantity.ts';
 import { type StepId, steps } from './core/steps.ts';
 import { figureById } from './design.ts';
@@ -97,6 +97,3 @@ function lawOf(id: string, inputs: Readonly<Record<string, OriginInput>>): Pick<
     },
   };
 }
-
-const plainOf = (input: OriginInput): number | string | number[] =>
-  typeof input === 'string' ? input : 'value' in input ? input.value : input.map(({ value }) => value);

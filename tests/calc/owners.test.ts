@@ -1,7 +1,10 @@
 // Two owners worked by hand by an old hand of the trade; no published source. The ranges are wide on purpose.
 import { describe, expect, test } from 'vitest';
 import type { Path } from '../../src/calc/core/path.ts';
+import { planState } from '../../src/calc/cost/ways.ts';
+import { designOf } from '../../src/calc/design.ts';
 import { evaluate } from '../../src/calc/evaluate.ts';
+import { machineOf } from '../../src/calc/facts.ts';
 import { currentEdition } from '../../src/content/edition.ts';
 import { pathOf, usuallyOwned } from '../../src/content/reference-paths.ts';
 
@@ -114,6 +117,8 @@ describe('thirty brass pieces a month on a medium lathe, with a second one besid
   });
 
   test('the third tool in line is the last that fits', () => {
+    const machine = machineOf(path.size, path.facts);
+    expect(designOf(planState(path, machine).state).figure('gang-tools')?.value).toBe(3);
     expect(report.checks.find(({ id }) => id === 'gang-travel')?.result).toBe('ok');
   });
 });

@@ -65,7 +65,7 @@ describe('a row', () => {
     );
     const limits = document.querySelector('tr.is-ok td[data-label="Limit"]');
     expect(limits?.textContent).toMatch(/^from 2 mm.* to 10 mm/);
-    expect(screen.getByText('2 times what is needed')).toBeDefined();
+    expect(screen.getByText('between the two limits')).toBeDefined();
     expect(screen.getByText(/When the slide is on/)).toBeDefined();
     expect(screen.getByRole('link', { name: 'Tunnel under the cross slide' }).getAttribute('href')).toContain(
       'at=tunnel-height',
@@ -89,16 +89,16 @@ describe('a stop', () => {
     await waitFor(() => expect(screen.queryByText(/Accepted because/)).toBeNull());
   });
 
-  test('that became worse asks for the reason anew', () => {
-    $accepted.set({ reach: { because: 'Short parts only.', margin: 0.9 } });
+  test('on other figures than those it was written for asks for the reason anew', () => {
+    $accepted.set({ reach: { because: 'Short parts only.', value: 0.024, limit: 0.025 } });
     window.localStorage.setItem('halfnut/accepted', JSON.stringify($accepted.get()));
     show(made('reach', 20, 'cross-slide'));
     expect(screen.queryByText(/Accepted because/)).toBeNull();
-    expect(screen.getByText(/has become worse/)).toBeDefined();
+    expect(screen.getByText(/figures are others/)).toBeDefined();
   });
 
-  test.each(['stop-grade', 'watchdog', 'stop-table', 'chuck-speed'])('of %s cannot be accepted', (id) => {
-    show(made(id, 20, 'wiring'));
+  test('that keeps people from harm cannot be accepted', () => {
+    show(made('chuck-speed', 20, 'wiring', { harm: true }));
     expect(screen.queryByLabelText(/I accept this because/)).toBeNull();
     expect(screen.getByText(/cannot be accepted/)).toBeDefined();
   });

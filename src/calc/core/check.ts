@@ -18,6 +18,8 @@ export interface Check {
   /** What to do when it is not ok, or which figure is missing and how to get it. */
   readonly remedy: string;
   readonly decisions: readonly string[];
+  /** It keeps people from harm: no reason makes up for it, so it cannot be accepted. */
+  readonly harm?: true;
   /** Figures of the lathe still to be measured before it can be judged. */
   readonly needs?: readonly string[];
   /** When it can only be proved on the machine: the task that tests it, in words. */

@@ -55,7 +55,8 @@ type OriginOf<V> =
       ? NonNullable<V>
       : readonly Quantity[];
 
-const plainOf = (input: OriginInput): InputValue =>
+/** The bare values of an input, as a formula takes them. */
+export const plainOf = (input: OriginInput): InputValue =>
   typeof input === 'string' ? input : 'value' in input ? input.value : input.map(({ value }) => value);
 
 /**

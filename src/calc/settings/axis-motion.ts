@@ -1,14 +1,11 @@
 import type { Look } from '../core/figure.ts';
-import { assumed, type Quantity } from '../core/quantity.ts';
+import { assumed } from '../core/quantity.ts';
 import { productOf } from '../core/steps.ts';
 import { across, type Slide } from './axis-train.ts';
-import { blank, figureIf, planned, type Setting } from './setting.ts';
+import { blank, planned, type Setting } from './setting.ts';
 
 const practice = 'common practice, no source';
 const closed = (look: Look): boolean => !look.chosen('axis-motor', 'open-loop-stepper');
-
-const current = (look: Look, slide: Slide): Quantity | undefined =>
-  look.measured(`${slide}-motor-current`) ?? figureIf(look, `${slide}-motor-current`);
 
 function speeds(look: Look, slide: Slide): Setting[] {
   return [
@@ -28,7 +25,7 @@ function speeds(look: Look, slide: Slide): Setting[] {
 }
 
 function motor(look: Look, slide: Slide): Setting[] {
-  const run = current(look, slide);
+  const run = look.figure(`${slide}-motor-current`);
   const idle = productOf('A', { run, share: assumed(0.5, '1', practice) });
   const stepper = look.chosen('axis-motor', 'open-loop-stepper', 'closed-loop-stepper');
   return [

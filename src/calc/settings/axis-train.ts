@@ -1,6 +1,6 @@
 import type { Look } from '../core/figure.ts';
-import { assumed, chosen, type Quantity } from '../core/quantity.ts';
-import { blank, figureIf, planned, type Setting, settled, worked } from './setting.ts';
+import type { Quantity } from '../core/quantity.ts';
+import { blank, planned, type Setting, settled, worked } from './setting.ts';
 
 export type Slide = 'carriage' | 'cross';
 
@@ -21,25 +21,34 @@ function turns(look: Look, slide: Slide): Setting[] {
         how: 'Pulses that the drive takes for one motor turn. Set it in the drive and write both numbers down.',
       }),
     ];
-  const motor = look.option('axis-motor') ?? '';
-  const steps = chosen(200, '1', 'axis-motor', motor, 'almost every stepper; the plate says 1.8°');
-  const split = assumed(8, '1', 'finer buys smoother running, not a finer size');
   return [
-    worked(slide, `${slide}-full-steps`, 'Full steps in one motor turn', steps, {
-      how: 'Data sheet of the motor.',
-    }),
-    planned(slide, `${slide}-microsteps`, 'Pulses in one full step (microsteps)', split, {
-      how: 'Switches on the drive. Write down how they stand.',
-    }),
+    worked(
+      slide,
+      `${slide}-full-steps`,
+      'Full steps in one motor turn',
+      look.figure(`${slide}-steps-per-turn`),
+      {
+        how: 'Data sheet of the motor.',
+      },
+    ),
+    planned(
+      slide,
+      `${slide}-microsteps`,
+      'Pulses in one full step (microsteps)',
+      look.figure(`${slide}-microsteps`),
+      {
+        how: 'Switches on the drive. Write down how they stand.',
+      },
+    ),
   ];
 }
 
 /** From the motor to the slide, and the figure the control needs most. */
 export function trainSettings(look: Look, slide: Slide): Setting[] {
-  const lead: Quantity | undefined = figureIf(look, `${slide}-lead`);
+  const lead: Quantity | undefined = look.figure(`${slide}-lead`);
   return [
     ...turns(look, slide),
-    worked(slide, `${slide}-ratio`, 'Motor turns for one screw turn', figureIf(look, `${slide}-ratio`), {
+    worked(slide, `${slide}-ratio`, 'Motor turns for one screw turn', look.figure(`${slide}-ratio`), {
       how: 'Teeth on the screw pulley divided by teeth on the motor pulley. Count both.',
     }),
     worked(slide, `${slide}-lead`, 'Travel for one screw turn (lead)', lead, {
@@ -50,7 +59,7 @@ export function trainSettings(look: Look, slide: Slide): Setting[] {
       slide,
       `${slide}-steps-per-length`,
       'Pulses for each length of travel',
-      figureIf(look, `${slide}-steps-per-length`),
+      look.figure(`${slide}-steps-per-length`),
       {
         how: 'Worked out from motor, pulleys and screw. Then move 50 mm against a scale and 100 mm, or the whole travel if it is less, against blocks: new figure = old × commanded ÷ measured.',
         ...across(slide),

@@ -1,6 +1,4 @@
-import type { Look } from '../core/figure.ts';
 import type { Quantity } from '../core/quantity.ts';
-import { figures } from '../trade.ts';
 
 /** One line of the sheet that stays with the machine. Plain data. */
 export interface Setting {
@@ -21,12 +19,6 @@ export interface Setting {
 }
 
 type Words = Pick<Setting, 'how'> & Partial<Pick<Setting, 'text' | 'diameterOrRadius'>>;
-
-const existing = new Set(figures.map(({ id }) => id));
-
-/** A figure of the design by name; undefined where no room works it out. */
-export const figureIf = (look: Look, id: string): Quantity | undefined =>
-  existing.has(id) ? look.figure(id) : undefined;
 
 /** To be found on the machine or read in a sheet: printed as a blank. */
 export const blank = (axis: Setting['axis'], id: string, label: string, words: Words): Setting => ({

@@ -1,12 +1,12 @@
 import type { Look } from '../core/figure.ts';
 import { assumed, type Quantity } from '../core/quantity.ts';
 import { productOf, smallestOf } from '../core/steps.ts';
-import { blank, figureIf, planned, type Setting, worked } from './setting.ts';
+import { blank, planned, type Setting, worked } from './setting.ts';
 
 const practice = 'common practice, no source';
 
 function sensor(look: Look): Setting[] {
-  const lines = figureIf(look, 'sensor-lines');
+  const lines = look.figure('sensor-lines');
   if (lines === undefined || look.chosen('spindle-sensor', 'no-sensor')) return [];
   const oneMark = look.chosen('spindle-sensor', 'one-mark-a-turn');
   const counts = oneMark
@@ -29,7 +29,7 @@ function sensor(look: Look): Setting[] {
 function speedLimit(look: Look): Setting {
   const lathe = look.fact('spindle-speed-max');
   const chuck = look.measured('chuck-marked-speed');
-  const limit = figureIf(look, 'chuck-speed-limit') ?? smallestOf(chuck ? { chuck, lathe } : { lathe });
+  const limit = look.figure('chuck-speed-limit') ?? smallestOf(chuck ? { chuck, lathe } : { lathe });
   return planned(
     'spindle',
     'spindle-speed-limit',
@@ -76,7 +76,7 @@ function drive(look: Look): Setting[] {
       'spindle',
       'spindle-frequency-cap',
       'Highest frequency of the drive',
-      figureIf(look, 'drive-frequency-cap'),
+      look.figure('drive-frequency-cap'),
       {
         how: 'Worked out for the fastest belt position. A cap set for a slow position lets the chuck run far too fast when the belt is moved.',
       },
@@ -84,7 +84,7 @@ function drive(look: Look): Setting[] {
     planned('spindle', 'spindle-speed-up', 'Time to speed up', slow, {
       how: 'Long enough that the drive never trips with the largest chuck.',
     }),
-    planned('spindle', 'spindle-slow-down', 'Time to slow down', figureIf(look, 'stop-time') ?? slow, {
+    planned('spindle', 'spindle-slow-down', 'Time to slow down', look.figure('stop-time') ?? slow, {
       how: loose
         ? 'Screwed nose: 5 seconds or more, no brake resistor and no reverse unless the chuck is held on.'
         : 'Timed with the largest chuck. A trip on too much voltage asks for more time or a resistor.',

@@ -2,8 +2,8 @@ import type { Look } from '../core/figure.ts';
 import { derive } from '../core/formula.ts';
 import { assumed } from '../core/quantity.ts';
 import { productOf } from '../core/steps.ts';
-import { threadFeed, threadRunUp } from '../formulas/thread.ts';
-import { figureIf, planned, type Setting, settled, worked } from './setting.ts';
+import { threadFeed } from '../formulas/thread.ts';
+import { planned, type Setting, settled, worked } from './setting.ts';
 
 const cuts = (look: Look): boolean =>
   !look.chosen('thread-kinds', 'no-threads') &&
@@ -18,7 +18,7 @@ function passes(look: Look): Setting[] {
     ['thread-last-infeed', 'Depth of the last thread pass'],
   ] as const;
   return lines.flatMap(([id, label]) => {
-    const value = figureIf(look, id);
+    const value = look.figure(id);
     const how = 'Try it in scrap first; a torn flank asks for more passes.';
     const depth = id === 'thread-passes' ? {} : ({ diameterOrRadius: 'radius' } as const);
     return value ? [worked('cross', id, label, value, { how, ...depth })] : [];
@@ -30,22 +30,10 @@ export function threadSettings(look: Look): Setting[] {
   if (!cuts(look)) return [];
   const pitch = look.fact('coarsest-thread');
   const speed = look.fact('thread-spindle-speed');
-  const runUp = derive(threadRunUp, {
-    pitch,
-    speed,
-    acceleration: look.fact('slide-acceleration'),
-    sparePitches: assumed(2, '1', 'two pitches until the spindle is followed; common practice'),
-  });
   return [
-    worked(
-      'carriage',
-      'thread-run-up',
-      'Run-up before the first thread',
-      figureIf(look, 'thread-run-up') ?? runUp,
-      {
-        how: 'For the coarsest thread of your list at the speed you cut it. Start the tool at least this far off the end of the work.',
-      },
-    ),
+    worked('carriage', 'thread-run-up', 'Run-up before the first thread', look.figure('thread-run-up'), {
+      how: 'For the coarsest thread of your list at the speed you cut it. Start the tool at least this far off the end of the work.',
+    }),
     worked(
       'carriage',
       'thread-feed-most',

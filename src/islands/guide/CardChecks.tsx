@@ -1,8 +1,8 @@
 import type { Check } from '../../calc/core/check.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { decisionById } from '../../calc/guide.ts';
-import { marginText } from '../plan/words.ts';
 import { counted, moneyRange } from '../shared/format.ts';
+import { marginText } from '../shared/margin.ts';
 import { questionPlace, to } from '../shared/places.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { Limits, Side } from '../why/CheckSides.tsx';

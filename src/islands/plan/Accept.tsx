@@ -31,7 +31,7 @@ function Reason({ check }: { check: Check }) {
       />
       <span id={note} role="status" class="small quiet no-print">
         {acceptance && !stands
-          ? 'It has become worse since you wrote this. Read it again and write it anew. '
+          ? 'The figures are others than those you wrote this for. Read it again and write it anew. '
           : ''}
         {kept
           ? 'Kept on this device and printed with the plan; it is not in the link. Empty takes it back.'

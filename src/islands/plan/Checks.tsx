@@ -3,6 +3,7 @@ import type { Check } from '../../calc/core/check.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { counted } from '../shared/format.ts';
+import { marginText } from '../shared/margin.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Limits, Side } from '../why/CheckSides.tsx';
@@ -13,7 +14,6 @@ import { checksByRoom, type RoomOfChecks } from './checks-by-room.ts';
 import { FoldButton, useFold } from './Fold.tsx';
 import { QuestionLinks } from './QuestionLinks.tsx';
 import { WaysToClear } from './WaysToClear.tsx';
-import { marginText } from './words.ts';
 
 const HEADS = ['Check', 'Yours', 'Limit', 'Margin', 'Result'];
 

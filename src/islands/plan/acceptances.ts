@@ -2,10 +2,11 @@ import { atom } from 'nanostores';
 import type { Check } from '../../calc/core/check.ts';
 import { recall, remember } from '../memory.ts';
 
-/** Why an owner goes on although a check says stop, and how bad it stood when that was written. */
+/** Why an owner goes on although a check says stop, and the figures that it said so on. */
 export interface Acceptance {
   readonly because: string;
-  readonly margin: number;
+  readonly value: number;
+  readonly limit: number;
 }
 
 type Acceptances = Readonly<Record<string, Acceptance>>;
@@ -15,21 +16,8 @@ export const $accepted = atom<Acceptances>({});
 
 const REMEMBERED = 'accepted';
 
-/** Checks that keep people from harm, the stop circuit first of all: no reason makes up for them. */
-const NEVER: ReadonlySet<string> = new Set([
-  'stop-grade',
-  'watchdog',
-  'stop-table',
-  'drive-discharged',
-  'second-earth',
-  'earth-leakage',
-  'mains-cord',
-  'chuck-speed',
-  'program-speed-clamp',
-  'nose-torque',
-]);
-
-export const mayAccept = ({ id, result }: Check): boolean => result === 'stop' && !NEVER.has(id);
+/** Nothing makes up for a check that keeps people from harm. */
+export const mayAccept = ({ harm, result }: Check): boolean => result === 'stop' && !harm;
 
 /** Takes up what this device remembers; what cannot be read is left out. */
 export function loadAcceptances(): void {
@@ -53,18 +41,31 @@ const isOne = (read: unknown): boolean =>
   read !== null &&
   'because' in read &&
   typeof read.because === 'string' &&
-  'margin' in read &&
-  typeof read.margin === 'number';
+  'value' in read &&
+  typeof read.value === 'number' &&
+  'limit' in read &&
+  typeof read.limit === 'number';
+
+const figuresOf = ({ value, limit }: Check): Omit<Acceptance, 'because'> => ({
+  value: value?.value ?? 0,
+  limit: limit?.value ?? 0,
+});
 
 /** Accepts a check as it stands; without a reason the acceptance is taken back. False when this browser keeps nothing. */
-export function accept({ id, margin = 0 }: Check, because: string): boolean {
-  const { [id]: _, ...others } = $accepted.get();
+export function accept(check: Check, because: string): boolean {
+  const { [check.id]: _, ...others } = $accepted.get();
   const reason = because.trim();
-  const accepted = reason === '' ? others : { ...others, [id]: { because: reason, margin } };
+  const accepted =
+    reason === '' ? others : { ...others, [check.id]: { because: reason, ...figuresOf(check) } };
   $accepted.set(accepted);
   return remember(REMEMBERED, JSON.stringify(accepted));
 }
 
-/** The reason stands only while the check is no worse than it was when it was written. */
-export const stillStands = ({ margin = 0 }: Check, acceptance: Acceptance): boolean =>
-  margin >= acceptance.margin * 0.995;
+/** As good as the same figure: half a percent. */
+const alike = (a: number, b: number): boolean => Math.abs(a - b) <= 0.005 * Math.abs(b);
+
+/** A reason stands only for the figures it was written for: another path, or a change of this one, asks for it anew. */
+export function stillStands(check: Check, { value, limit }: Acceptance): boolean {
+  const now = figuresOf(check);
+  return alike(now.value, value) && alike(now.limit, limit);
+}

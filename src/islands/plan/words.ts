@@ -1,5 +1,4 @@
 import type { Band } from '../../calc/core/band.ts';
-import type { Check } from '../../calc/core/check.ts';
 import type { ChoiceView, Report } from '../../calc/evaluate.ts';
 import { decisionById, optionById } from '../../calc/guide.ts';
 import {
@@ -23,15 +22,6 @@ export const priceRange = ([low, , high]: Band): string => spanText(price(low), 
 
 /** "1.5–6 h": low to high of a task. */
 export const taskHours = ([low, , high]: Band): string => hoursRange(low, high);
-
-/** "1.6 times what is needed". */
-export function marginText({ margin }: Check): string {
-  if (margin === undefined) return '';
-  if (margin >= 100) return 'far more than needed';
-  const times = plain(significant(margin, 2), 2);
-  if (times === '1') return 'just what is needed';
-  return margin < 1 ? `${times} of what is needed` : `${times} times what is needed`;
-}
 
 /** The options a choice stands on, in words. */
 export function choiceText({ decision, options }: ChoiceView): string {

@@ -29,6 +29,7 @@ const clamp: CheckRule = (look) => {
   if (!byProgram || look.chosen('control', 'thread-synchroniser')) return undefined;
   return atMost({
     id: 'program-speed-clamp',
+    harm: true,
     label: 'Speed limit in every program',
     value: look.measured('program-speed-clamp'),
     limit: look.figure('chuck-speed-limit'),

@@ -12,6 +12,7 @@ const chuckSpeed: CheckRule = (look) => {
   if (!variable(look)) return undefined;
   return atMost({
     id: 'chuck-speed',
+    harm: true,
     label: 'Top speed against chuck and work',
     value: look.measured('top-speed-wanted') ?? look.fact('spindle-speed-max'),
     limit: look.figure('chuck-speed-limit'),

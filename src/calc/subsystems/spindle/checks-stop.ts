@@ -69,6 +69,7 @@ const nose: CheckRule = (look) => {
   if (!ramps(look) || !looseNose(look)) return undefined;
   return atMost({
     id: 'nose-torque',
+    harm: true,
     label: 'Stopping torque on the screwed nose',
     value: look.figure('nose-torque'),
     limit: productOf('N·m', {

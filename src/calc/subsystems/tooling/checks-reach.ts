@@ -67,6 +67,7 @@ const bar: CheckRule = (look) => {
   if (!throughBar(look)) return undefined;
   return atMost({
     id: 'bar-overhang',
+    harm: true,
     label: 'Bar behind the headstock without a tube',
     value: look.figure('bar-overhang'),
     limit: assumed(3, '1', 'three diameters at most; common practice'),

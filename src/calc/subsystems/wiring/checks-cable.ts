@@ -5,6 +5,7 @@ const spindleCable: CheckRule = (look) => {
   if (look.figure('spindle-cable-current') === undefined) return undefined;
   return atLeastLimit({
     id: 'spindle-cable',
+    harm: true,
     label: 'Spindle motor cable: current it may carry',
     value: look.figure('spindle-cable-ampacity'),
     limit: look.figure('motor-wire-reserve'),
@@ -16,9 +17,11 @@ const spindleCable: CheckRule = (look) => {
 const axisCable: CheckRule = (look) =>
   atLeastLimit({
     id: 'axis-cable',
+    harm: true,
     label: 'Axis motor cables: current they may carry',
     value: look.figure('axis-cable-ampacity'),
     limit: look.figure('axis-wire-reserve'),
+    needs: look.figure('axis-wire-reserve') ? [] : ['carriage-motor-current', 'cross-motor-current'],
     remedy: 'Take a thicker cable, the kind made to bend where it moves.',
     decisions: ['cable', 'motor-size'],
   });

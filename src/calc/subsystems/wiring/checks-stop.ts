@@ -17,6 +17,7 @@ const grade: CheckRule = (look) => {
   const watched = look.chosen('work-holding', 'power-chuck');
   return atLeastLimit({
     id: 'stop-grade',
+    harm: true,
     label: 'Ways the red button cuts power without the computer',
     value: chosen(count, '1', 'stop-circuit', circuit, 'channels from the button to the contactors'),
     limit: assumed(
@@ -45,6 +46,7 @@ const watchdog: CheckRule = (look) => {
   if (count === undefined) return undefined;
   return atLeastLimit({
     id: 'watchdog',
+    harm: true,
     label: 'Something outside the computer that drops the drives',
     value: chosen(count, '1', 'watchdog', option, 'what notices that the computer has stopped'),
     limit: assumed(1, '1', 'a frozen computer leaves its outputs as they were'),
@@ -59,6 +61,7 @@ const table: CheckRule = (look) => {
   const rows = stopTable(look);
   return atLeastLimit({
     id: 'stop-table',
+    harm: true,
     label: 'Lines of the stop table that have been proved',
     value: look.measured('stop-rows-proved'),
     needs: look.measured('stop-rows-proved') ? [] : ['stop-rows-proved'],

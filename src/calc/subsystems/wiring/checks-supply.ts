@@ -7,6 +7,7 @@ import { holdsCharge } from './devices.ts';
 const supply: CheckRule = (look) =>
   atMost({
     id: 'supply-current',
+    harm: true,
     label: 'Current of the whole machine',
     value: look.figure('machine-current'),
     limit: productOf('A', {
@@ -14,14 +15,18 @@ const supply: CheckRule = (look) =>
       share: assumed(0.8, '1', 'a circuit is loaded to four fifths for long work; common practice'),
     }),
     comfort: 1.1,
-    remedy:
-      'Have an electrician fit a circuit for the lathe, or keep the spindle motor it has. The plate of the drive decides, not this estimate.',
+    remedy: `${
+      look.chosen('supply-circuit', 'new-circuit')
+        ? 'Ask the electrician for a larger circuit'
+        : 'Have an electrician fit a circuit for the lathe'
+    }, or keep the spindle motor it has. The plate of the drive decides, not this estimate.`,
     decisions: ['supply-circuit', 'spindle-motor', 'motor-size'],
   });
 
 const cord: CheckRule = (look) =>
   atLeastLimit({
     id: 'mains-cord',
+    harm: true,
     label: 'Mains cord against the breaker it hangs on',
     value: look.figure('mains-cord-ampacity'),
     limit: look.figure('circuit-rating'),
@@ -37,6 +42,7 @@ const leakage: CheckRule = (look) => {
   if (unknown && look.chosen('ground-fault-device', 'no-device')) return undefined;
   return atMost({
     id: 'earth-leakage',
+    harm: true,
     label: 'Leakage to earth against the safety device',
     value: look.figure('earth-leakage'),
     limit: look.figure('leakage-allowance'),
@@ -52,6 +58,7 @@ const leakage: CheckRule = (look) => {
 const secondEarth: CheckRule = (look) => {
   const check: Check = atMost({
     id: 'second-earth',
+    harm: true,
     label: 'Leakage against one earth wire',
     value: look.figure('earth-leakage'),
     limit: assumed(SECOND_EARTH_CURRENT, 'A', 'IEC 61800-5-1, as quoted in drive makers’ manuals'),
@@ -70,6 +77,7 @@ const deadBus: CheckRule = (look) => {
   const least = seconds ? ` It cannot be sooner than about ${Math.ceil(seconds.value)} seconds.` : '';
   return atMost({
     id: 'drive-discharged',
+    harm: true,
     label: 'Voltage left in a drive before a hand goes near it',
     value: undefined,
     limit: look.figure('safe-bus-voltage'),

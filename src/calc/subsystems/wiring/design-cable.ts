@@ -24,13 +24,9 @@ const longestRun = (look: Look): Quantity | undefined =>
 
 /** Amps in a lead of the largest axis motor. */
 function axisCurrent(look: Look): Quantity | undefined {
-  const size = look.option('motor-size') ?? '';
-  const of = (slide: 'carriage' | 'cross', amps: number): Quantity =>
-    look.measured(`${slide}-motor-current`) ?? chosen(amps, 'A', 'motor-size', size, sheet);
-  const carriage = of('carriage', size === 'face-57-both' ? 4.2 : 6);
-  const cross = of('cross', size === 'face-86-both' ? 6 : 4.2);
-  if (look.chosen('driven-axes', 'carriage-only')) return carriage;
-  return look.chosen('driven-axes', 'cross-slide-only') ? cross : largestOf({ carriage, cross });
+  const carriage = look.figure('carriage-motor-current');
+  const cross = look.figure('cross-motor-current');
+  return largestOf({ ...(carriage && { carriage }), ...(cross && { cross }) });
 }
 
 /** Amps between a three-phase drive and its motor. */
