@@ -27,17 +27,27 @@ function setTo(drive: number): number {
   return drive >= 50 ? 40 : 36;
 }
 
+/** With motors of two sizes on a transformer the small drive has an enclosed supply of its own: the plan buys it. */
+const apart = (look: Look, slide: Slide): boolean =>
+  look.chosen('motor-size', 'face-57-and-86') && (driveVolts(look, slide)?.value ?? 0) < 80;
+
+/** What feeds a slide: the transformer, or an enclosed supply. */
+function fedBy(look: Look, slide: Slide): string | undefined {
+  const supply = look.option('motor-supply');
+  return supply === 'transformer-supply' && apart(look, slide) ? 'enclosed-supply' : supply;
+}
+
 /** V that the drive of a slide gets. A transformer rises with no load, and that is the figure that counts. */
 function supplyVolts(look: Look, slide: Slide): Quantity | undefined {
   const own = look.measured('motor-supply-volts');
   if (own) return own;
-  if (look.chosen('motor-supply', 'transformer-supply')) {
-    const why = 'a transformer of 55 V, a tenth more with no load';
-    return chosen(60, 'V', 'motor-supply', 'transformer-supply', why);
-  }
-  const drive = look.chosen('motor-supply', 'enclosed-supply') ? driveVolts(look, slide) : undefined;
-  const why = 'adjusted to suit the drive; read it with a meter';
-  return drive && chosen(setTo(drive.value), 'V', 'motor-supply', 'enclosed-supply', why);
+  const asked = look.option('motor-supply') ?? '';
+  const supply = fedBy(look, slide);
+  if (supply === 'transformer-supply')
+    return chosen(60, 'V', 'motor-supply', asked, 'a transformer of 55 V, a tenth more with no load');
+  const drive = supply === 'enclosed-supply' ? driveVolts(look, slide) : undefined;
+  const why = 'an enclosed supply, adjusted to suit the drive; read it with a meter';
+  return drive && chosen(setTo(drive.value), 'V', 'motor-supply', asked, why);
 }
 
 /** Low-voltage drives: what is fed straight from the mains has no supply to size. */
@@ -64,17 +74,16 @@ function soldWatts(look: Look, slide: Slide): Quantity {
 function ratedAmps(look: Look): Quantity | undefined {
   const own = look.measured('motor-supply-amps');
   if (own || !lowVoltage(look)) return own;
-  if (look.chosen('motor-supply', 'transformer-supply'))
-    return chosen(8.3, 'A', 'motor-supply', 'transformer-supply', '500 VA at 60 V');
   const driven = slides.filter((slide) => isDriven(look, slide));
-  const ownSupplies = look.chosen('motor-size', 'face-57-and-86', 'face-86-both')
-    ? driven
-    : driven.slice(0, 1);
-  const each = ownSupplies.map((slide) => [
+  const onTransformer = driven.some((slide) => fedBy(look, slide) === 'transformer-supply');
+  const enclosed = driven.filter((slide) => fedBy(look, slide) === 'enclosed-supply');
+  const oneForAll = !look.chosen('motor-size', 'face-57-and-86', 'face-86-both');
+  const each = (oneForAll ? enclosed.slice(0, 1) : enclosed).map((slide) => [
     slide,
     quotientOf('A', soldWatts(look, slide), look.figure(`${slide}-supply-volts`)),
   ]);
-  return sumOf(Object.fromEntries(each));
+  const transformer = chosen(8.3, 'A', 'motor-supply', 'transformer-supply', '500 VA at 60 V');
+  return sumOf({ ...(onTransformer ? { transformer } : {}), ...Object.fromEntries(each) });
 }
 
 /** Torque at which a slide pushes as hard as its weakest part stands, N·m: what a servo is limited to. */
