@@ -1,4 +1,5 @@
 import type { SizeClass } from './machine.ts';
+import type { OwnCurrency, Purchase, Seller } from './purchase.ts';
 
 /** An answer: option ids; one, or several where several may be ticked; empty for "not sure yet". */
 export type Answer = readonly string[];
@@ -13,6 +14,14 @@ export interface Path {
   readonly answers: Readonly<Record<string, Answer>>;
   /** Parts already in the drawer. */
   readonly owned: readonly string[];
+  /** Quotes and orders by part id. Private: kept on the device and in files, in a link only on request. */
+  readonly purchases?: Readonly<Record<string, Purchase>>;
+  readonly sellers?: Readonly<Record<string, Seller>>;
+  readonly currency?: OwnCurrency;
+  /** The owner's own chance of a risk, fraction of one, by risk id. */
+  readonly chances?: Readonly<Record<string, number>>;
+  /** A flat share of the goods set aside for trouble, fraction of one, in place of the risks; never both. */
+  readonly allowance?: number;
 }
 
 export const emptyPath = (edition: string): Path => ({
