@@ -2,11 +2,12 @@ import { dollars } from '../core/money.ts';
 import type { PriceBook } from '../core/price-book.ts';
 import { wholeCents } from './amounts.ts';
 import { dueOn, isExact, type OrderTerms } from './charges.ts';
+import { constant } from './constant.ts';
 import type { Column } from './edition.ts';
 import { scoresToPert } from './pert.ts';
 import { carriageBand, type Rate } from './rates.ts';
 import type { ShopOrder } from './shop-orders.ts';
-import { BUILDS, stratifiedScores } from './strata.ts';
+import { stratifiedScores } from './strata.ts';
 
 /** Charges of one order of which something is only known as a range: columns of cents and of shares. */
 export interface OpenCharge {
@@ -48,8 +49,7 @@ function carriageColumn(book: PriceBook, { carriage, ship }: OrderTerms, nth: nu
 }
 
 /** A figure that is the same in every build, as a column: the loop over the builds then reads all alike. */
-const asColumn = (value: Column | number): Column =>
-  typeof value === 'number' ? new Float64Array(BUILDS).fill(value) : value;
+const asColumn = (value: Column | number): Column => (typeof value === 'number' ? constant(value) : value);
 
 const openCharge = (terms: OrderTerms, nth: number, book: PriceBook): OpenCharge => ({
   terms,
