@@ -1,8 +1,9 @@
 import type { State } from '../choices/state.ts';
+import type { Path } from '../core/path.ts';
 import type { RiskRow } from '../report.ts';
 import { risks } from '../trade.ts';
 import type { Edition } from './edition.ts';
-import { chanceOf, isCounted, leversOf } from './risks.ts';
+import { chanceOf, isCounted, leversOf, ownChance } from './risks.ts';
 import { BUILDS } from './strata.ts';
 
 /** Mean over all builds of what a risk costs in the builds that it strikes. */
@@ -18,10 +19,12 @@ const shown = risks.map(
 );
 
 /** The risks of a path, ranked by what they cost on average: money, with an hour weighed as ten dollars to order them. */
-export function riskRows(state: State, edition: Edition): RiskRow[] {
+export function riskRows(state: State, path: Path, edition: Edition): RiskRow[] {
   const rows = risks.flatMap((risk, at): RiskRow[] => {
-    const chance = chanceOf(at, state);
-    if (chance === 0) return [];
+    const ours = chanceOf(at, state);
+    if (ours === 0) return [];
+    const theirs = ownChance(at, path.chances);
+    const chance = theirs ?? ours;
     const builds = Math.round(chance * BUILDS);
     return [
       {
@@ -29,6 +32,8 @@ export function riskRows(state: State, edition: Edition): RiskRow[] {
         injury: risk.injury === true,
         counted: isCounted(risk),
         chance,
+        ours,
+        ...(theirs === undefined ? {} : { theirs }),
         ofTwenty: Math.round(chance * 20),
         expectedMoney: expected(edition.risks[at]!.money, builds),
         expectedHours: expected(edition.risks[at]!.hours, builds),

@@ -1,5 +1,6 @@
 import { compile, type State } from '../choices/state.ts';
 import { pertMean } from '../core/band.ts';
+import type { Path } from '../core/path.ts';
 import type { Risk } from '../core/risk.ts';
 import { risks } from '../trade.ts';
 
@@ -22,6 +23,18 @@ export function chanceOf(at: number, state: State): number {
     if (levers[each]!.when(state)) chance *= levers[each]!.by;
   }
   return Math.min(CAP, Math.max(FLOOR, chance));
+}
+
+/** The owner's own chance of a risk; undefined where none was given that is a chance. */
+export function ownChance(at: number, chances: Path['chances']): number | undefined {
+  const own = chances?.[risks[at]!.id];
+  return own !== undefined && own >= 0 && own <= 1 ? own : undefined;
+}
+
+/** The chance that counts: the owner's own where the cause exists and one was given, else ours. */
+export function countedChance(at: number, state: State, chances: Path['chances']): number {
+  const ours = chanceOf(at, state);
+  return ours === 0 || chances === undefined ? ours : (ownChance(at, chances) ?? ours);
 }
 
 /** What moves the chance on this path. */
