@@ -26,9 +26,9 @@ const id = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/), z.maxLength(60)
 const sellerName = z
   .string()
   .check(z.minLength(1), z.maxLength(80), z.refine(isPlainText), z.refine(isPlainName));
-const amount = z.string().check(z.regex(/^\d{1,12}(\.\d{1,6})?$/));
+const amount = z.string().check(z.regex(/^\d{1,12}(\.\d{1,8})?$/));
 const rate = z.string().check(
-  z.regex(/^\d{1,9}(\.\d{1,9})?$/),
+  z.regex(/^\d{1,12}(\.\d{1,8})?$/),
   z.refine((text) => Number(text) > 0),
 );
 const currencyCode = z.string().check(z.regex(/^[A-Z]{3}$/));
@@ -59,8 +59,12 @@ export const sellerShape = z.strictObject({
   currency: z.optional(currencyCode),
   abroad: z.optional(z.boolean()),
   dutyRate: z.optional(share),
+  carriageTaxed: z.optional(z.boolean()),
   taxIncluded: z.optional(z.boolean()),
 });
+
+export const allowanceShape = share;
+export const startShape = day;
 
 export const currencyShape = z.strictObject({ code: currencyCode, perDollar: rate });
 
@@ -95,7 +99,8 @@ export const pathShape = z.strictObject({
   chances: z.optional(
     atMost(ownShapes.chances.most, z.record(id, share), "The owner's own chance of a risk, fraction of one"),
   ),
-  allowance: z.optional(share),
+  allowance: z.optional(allowanceShape),
+  start: z.optional(startShape),
 });
 
 export const nameShape = words(120);

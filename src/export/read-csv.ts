@@ -1,4 +1,5 @@
 import type { Purchase, PurchaseState } from '../calc/core/purchase.ts';
+import { SUM_OF } from './buy-list.ts';
 import { BYTE_ORDER_MARK } from './csv.ts';
 import type { CsvRow } from './csv-reader.ts';
 import type { FileNote } from './file-note.ts';
@@ -57,9 +58,6 @@ const nothing = (say: string): QuoteProposal => ({
   notes: [{ kind: 'not-a-file', say: `${say} Nothing was changed.` }],
 });
 
-/** First cells of the lines below our own list that hold its sums. */
-export const TOTAL_OF = 'Sum of lines';
-
 /**
  * Reads a list of quotes or a shop's order list from the text of a CSV file (`readFileText` gives it). Never throws, never
  * guesses: rows that do not name a part by id or whole name, and figures that cannot be read, are listed.
@@ -105,7 +103,7 @@ function sortRows(table: QuoteTable, defaults: RowDefaults, wanted: ReadonlySet<
   const rowOfPart = new Map<string, number>();
   for (const row of table.rows) {
     const cells = cellsOf(row, table);
-    if (cells('name').startsWith(TOTAL_OF) && cells('part') === '') continue;
+    if (cells('name').startsWith(SUM_OF) && cells('part') === '') continue;
     const read = checked(readRow(cells, defaults));
     const match = matchPart(cells('part'), cells('name'), wanted);
     if (read.nothing && match) sorted.blank += 1;

@@ -2,10 +2,10 @@ import type * as z from 'zod/mini';
 import type { Path } from '../calc/core/path.ts';
 import { nowCalled } from '../link/grammar.ts';
 import { type FileNote, quoted } from './file-note.ts';
-import { currencyShape, ownShapes } from './path-schema.ts';
+import { allowanceShape, currencyShape, ownShapes, startShape } from './path-schema.ts';
 
 /** What only the owner knows: kept on the device and in files, in a link only on request. */
-export type Own = Pick<Path, 'purchases' | 'sellers' | 'currency' | 'chances' | 'allowance'>;
+export type Own = Pick<Path, 'purchases' | 'sellers' | 'currency' | 'chances' | 'allowance' | 'start'>;
 
 /** Ids that the private part of a path may speak of. */
 export interface KnownOwn {
@@ -87,11 +87,17 @@ function readCurrency(raw: unknown, notes: FileNote[]): Own['currency'] {
   return result.data;
 }
 
-function readAllowance(raw: unknown, notes: FileNote[]): number | undefined {
+/** A value that stands by itself, or none and a note when it is not what it should be. */
+function readValue<Value>(
+  raw: unknown,
+  shape: z.ZodMiniType<Value>,
+  what: string,
+  notes: FileNote[],
+): Value | undefined {
   if (raw === undefined) return undefined;
-  if (ownShapes.chances.entry.safeParse(raw).success) return raw as number;
-  notes.push(leftOut(`The allowance for trouble: ${quoted(raw)} is not a share between 0 and 1.`));
-  return undefined;
+  const result = shape.safeParse(raw);
+  if (!result.success) notes.push(leftOut(`${what.replace('%', quoted(raw))}.`));
+  return result.data;
 }
 
 /** Reads the private part of a path from parsed JSON. Never throws, never guesses: what cannot be read is in the notes. */
@@ -111,7 +117,13 @@ export function readOwn(
     sellers: readEntries<NonNullable<Own['sellers']>[string]>('sellers', given.sellers, undefined, notes),
     currency: readCurrency(given.currency, notes),
     chances: readEntries<number>('chances', given.chances, known.risks, notes),
-    allowance: readAllowance(given.allowance, notes),
+    allowance: readValue(
+      given.allowance,
+      allowanceShape,
+      'The allowance for trouble: % is not a share between 0 and 1',
+      notes,
+    ),
+    start: readValue(given.start, startShape, 'The day the work starts: % is not a day', notes),
   };
   return { own: Object.fromEntries(Object.entries(own).filter(([, value]) => value !== undefined)), notes };
 }

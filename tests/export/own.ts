@@ -43,6 +43,7 @@ const seller = fc
     currency: some(code),
     abroad: some(fc.boolean()),
     dutyRate: some(share),
+    carriageTaxed: some(fc.boolean()),
     taxIncluded: some(fc.boolean()),
   })
   .map(withoutGaps);
@@ -61,5 +62,6 @@ export const anyOwn: fc.Arbitrary<Own> = fc
     ),
     chances: full(fc.dictionary(ids(risks), share, { maxKeys: 6, noNullPrototype: true })),
     allowance: some(share),
+    start: some(day),
   })
   .map(withoutGaps);

@@ -100,6 +100,7 @@ describe('what a file of a path cannot hold', () => {
     ],
     ['an unknown risk', { chances: { dragon: 0.5 } }, /“dragon” \(a chance\)/],
     ['an allowance in words', { allowance: 'ten' }, /“ten” is not a share/],
+    ['a start that is no day', { start: 'soon' }, /“soon” is not a day/],
     ['a field of the path that is none', { password: 'x' }, /“password” is not a field/],
   ])('%s is listed, and the rest is read', (_, change, message) => {
     const { path, notes, readable } = readPathFile(file({ facts: { swing: 0.2 }, ...change }));
