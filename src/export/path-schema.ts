@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { purchaseStates } from '../calc/core/purchase.ts';
+import { isPlainName, isPlainText, isSellerName, limits } from './limits.ts';
 
 /** No code made at run time: the site's content security policy forbids it. */
 z.config({ jitless: true });
@@ -8,14 +9,6 @@ z.config({ jitless: true });
 export const FORMAT = 'halfnut-path';
 export const FILE_VERSION = 1;
 
-/** Names that every object answers to by birth must not become keys: a look-up would find what nobody wrote. */
-const isPlainName = (name: string): boolean => !(name in {});
-
-/** No control characters besides line ends and tabs, no half characters: such text breaks spreadsheets and mail. */
-const isPlainText = (text: string): boolean =>
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-  !/[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F]/.test(text) && text.isWellFormed();
-
 const isDay = (text: string): boolean => {
   const day = new Date(`${text}T00:00:00Z`);
   return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
@@ -23,15 +16,13 @@ const isDay = (text: string): boolean => {
 
 const words = (most: number) => z.string().check(z.maxLength(most), z.refine(isPlainText));
 const id = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/), z.maxLength(60), z.refine(isPlainName));
-const sellerName = z
-  .string()
-  .check(z.minLength(1), z.maxLength(80), z.refine(isPlainText), z.refine(isPlainName));
-const amount = z.string().check(z.regex(/^\d{1,12}(\.\d{1,8})?$/));
+const sellerName = z.string().check(z.minLength(1), z.maxLength(limits.sellerName), z.refine(isSellerName));
+const amount = z.string().check(z.regex(limits.amount));
 const rate = z.string().check(
-  z.regex(/^\d{1,12}(\.\d{1,8})?$/),
+  z.regex(limits.amount),
   z.refine((text) => Number(text) > 0),
 );
-const currencyCode = z.string().check(z.regex(/^[A-Z]{3}$/));
+const currencyCode = z.string().check(z.regex(limits.currency));
 const share = z.number().check(z.minimum(0), z.maximum(1));
 const day = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/), z.refine(isDay));
 
@@ -47,10 +38,10 @@ export const purchaseShape = z.strictObject({
   price: z.optional(amount),
   per: z.optional(z.enum(['unit', 'pack', 'line'])),
   currency: z.optional(currencyCode),
-  qty: z.optional(z.number().check(z.positive(), z.maximum(1e6))),
+  qty: z.optional(z.number().check(z.positive(), z.maximum(limits.units))),
   date: z.optional(day),
   seller: z.optional(sellerName),
-  note: z.optional(words(1000)),
+  note: z.optional(words(limits.purchaseNote)),
 });
 
 export const sellerShape = z.strictObject({
@@ -70,9 +61,9 @@ export const currencyShape = z.strictObject({ code: currencyCode, perDollar: rat
 
 /** The private part of a path, piece by piece, so that one bad piece does not take the others with it. */
 export const ownShapes = {
-  purchases: { key: id, entry: purchaseShape, most: 500 },
-  sellers: { key: sellerName, entry: sellerShape, most: 100 },
-  chances: { key: id, entry: share, most: 200 },
+  purchases: { key: id, entry: purchaseShape, most: limits.purchases },
+  sellers: { key: sellerName, entry: sellerShape, most: limits.sellers },
+  chances: { key: id, entry: share, most: limits.chances },
 } as const;
 
 export const pathShape = z.strictObject({
@@ -103,8 +94,8 @@ export const pathShape = z.strictObject({
   start: z.optional(startShape),
 });
 
-export const nameShape = words(120);
-export const noteShape = words(4000);
+export const nameShape = words(limits.name);
+export const noteShape = words(limits.fileNote);
 export const savedShape = day;
 
 const decimal = z.string().check(z.regex(/^-?\d{1,15}(\.\d{1,6})?$/));
