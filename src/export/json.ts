@@ -1,5 +1,6 @@
 import type { Path } from '../calc/core/path.ts';
-import { FILE_VERSION, FORMAT, type PathFile } from './path-schema.ts';
+import { FILE_VERSION, FORMAT } from './limits.ts';
+import type { PathFile } from './path-schema.ts';
 
 /** What stands on the file besides the path; the day is the caller's, ISO 8601. */
 export interface AboutFile {

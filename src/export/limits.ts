@@ -1,3 +1,7 @@
+/** What the file of a path is called inside, and the version of its shape; the version changes only when the shape does. */
+export const FORMAT = 'halfnut-path';
+export const FILE_VERSION = 1;
+
 /** How much a saved path holds, and how it is written. Fields on screen keep to it too, so that all that is typed can be kept. */
 export const limits = {
   /** Decimal text of money, and of a rate: "1234.50". */

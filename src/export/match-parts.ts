@@ -19,7 +19,8 @@ const wordsOf = (text: string): Set<string> =>
   );
 
 const ids = new Set(parts.map(({ id }) => id));
-const plainNames = new Map(parts.map((part) => [part.id, plainName(part.name)]));
+const byName = new Map<string, string[]>();
+for (const { id, name } of parts) byName.set(plainName(name), [...(byName.get(plainName(name)) ?? []), id]);
 const words = new Map(parts.map(({ id, name }) => [id, wordsOf(name)]));
 
 export interface Match {
@@ -30,9 +31,7 @@ export interface Match {
 /** The part that a row means beyond doubt: by its id, or by its whole name where only one part bears it. */
 export function matchPart(id: string, name: string, wanted: ReadonlySet<string>): Match | undefined {
   for (const said of [id.trim(), name.trim()]) if (ids.has(said)) return { part: said, how: 'id' };
-  const bearers = parts
-    .filter((part) => plainNames.get(part.id) === plainName(name))
-    .map(({ id: part }) => part);
+  const bearers = byName.get(plainName(name)) ?? [];
   const here = bearers.filter((part) => wanted.has(part));
   const [only, ...others] = here.length > 0 ? here : bearers;
   return only !== undefined && others.length === 0 ? { part: only, how: 'name' } : undefined;

@@ -1,13 +1,9 @@
 import * as z from 'zod/mini';
 import { purchaseStates } from '../calc/core/purchase.ts';
-import { isPlainName, isPlainText, isSellerName, limits } from './limits.ts';
+import { FILE_VERSION, FORMAT, isPlainName, isPlainText, isSellerName, limits } from './limits.ts';
 
 /** No code made at run time: the site's content security policy forbids it. */
 z.config({ jitless: true });
-
-/** What the file is called inside, and the version of its shape; the version changes only when the shape does. */
-export const FORMAT = 'halfnut-path';
-export const FILE_VERSION = 1;
 
 const isDay = (text: string): boolean => {
   const day = new Date(`${text}T00:00:00Z`);

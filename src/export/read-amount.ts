@@ -36,7 +36,9 @@ export function markOf(cell: string): DecimalMark {
 }
 
 /** Whether three capitals are a currency of ISO 4217 that is in use. */
-export const isCurrency = (code: string): boolean => Intl.supportedValuesOf('currency').includes(code);
+export const isCurrency = (code: string): boolean => currencies.has(code);
+
+const currencies: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));
 
 /** A quantity with or without a short word behind it: "5", "5 pcs", "2,5 m". */
 export function readQuantity(cell: string, mark: DecimalMark): ReadAmount {

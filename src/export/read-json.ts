@@ -5,7 +5,8 @@ import { nowCalled } from '../link/grammar.ts';
 import { currentName, editionNames } from '../link/known.ts';
 import { type FileNote, quoted, tooLarge } from './file-note.ts';
 import { knownOwn } from './known-own.ts';
-import { FILE_VERSION, FORMAT, nameShape, noteShape, savedShape } from './path-schema.ts';
+import { FILE_VERSION, FORMAT } from './limits.ts';
+import { nameShape, noteShape, savedShape } from './path-schema.ts';
 import { isGroup, readOwn } from './read-own.ts';
 
 /** What a file of a path came to. */

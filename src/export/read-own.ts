@@ -1,11 +1,8 @@
 import type * as z from 'zod/mini';
-import type { Path } from '../calc/core/path.ts';
 import { nowCalled } from '../link/grammar.ts';
 import { type FileNote, quoted } from './file-note.ts';
+import type { Own } from './own.ts';
 import { allowanceShape, currencyShape, ownShapes, startShape } from './path-schema.ts';
-
-/** What only the owner knows: kept on the device and in files, in a link only on request. */
-export type Own = Pick<Path, 'purchases' | 'sellers' | 'currency' | 'chances' | 'allowance' | 'start'>;
 
 /** Ids that the private part of a path may speak of. */
 export interface KnownOwn {

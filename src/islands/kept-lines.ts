@@ -1,7 +1,7 @@
 import { atom } from 'nanostores';
 import type { OwnCurrency, Purchase, Seller } from '../calc/core/purchase.ts';
 import type { FileNote } from '../export/file-note.ts';
-import type { Own } from '../export/read-own.ts';
+import type { Own } from '../export/own.ts';
 import { keep, onOtherTab, recall } from './memory.ts';
 import { dropSetAside, findSetAside, setAside } from './set-aside.ts';
 

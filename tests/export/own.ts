@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { purchaseStates } from '../../src/calc/core/purchase.ts';
 import { parts, risks } from '../../src/calc/trade.ts';
-import type { Own } from '../../src/export/read-own.ts';
+import type { Own } from '../../src/export/own.ts';
 
 const cents = (most: number) =>
   fc.integer({ min: 0, max: most }).map((n) => `${Math.floor(n / 100)}.${String(n % 100).padStart(2, '0')}`);
