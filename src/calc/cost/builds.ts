@@ -4,6 +4,7 @@ import type { Machine } from '../core/machine.ts';
 import type { Path } from '../core/path.ts';
 import { workOf } from '../schedule/work.ts';
 import { risks, tasks } from '../trade.ts';
+import { addOpen } from './charge-columns.ts';
 import { addTerms, type Term } from './columns.ts';
 import { BESIDE, type Column, type Edition, type RiskColumns } from './edition.ts';
 import { type Bought, boughtOf } from './goods.ts';
@@ -108,6 +109,7 @@ export function fillTotals(totals: Totals, way: Resolved, edition: Edition, from
   for (const { at, builds, out } of way.risks) {
     strike(out ? troubleOut : trouble, edition.risks[at]!, builds, from, to);
   }
+  for (const open of way.charges) addOpen(totals.landed, open, from, to);
   addUp(totals, way, from, to);
 }
 
@@ -129,15 +131,12 @@ function strike(
   }
 }
 
-const NO_CHARGES: Column = new Float64Array(BUILDS);
-
-/** Freight on the goods, what is quoted and paid, troubles told apart again, and the totals of money and hours. */
+/** Freight on the goods on top of the charges already there, what is quoted and paid, troubles told apart again, and the totals of money and hours. */
 function addUp(totals: Totals, way: Resolved, from: number, to: number): void {
   const { goods, local, landed, credits, troubleMoney, money, hours, hoursOut, troubleHours } = totals;
-  const { fixed, allowance, landed: share, charges = NO_CHARGES } = way;
+  const { fixed, allowance, landed: share } = way;
   for (let build = from; build < to; build += 1) {
-    landed[build] =
-      Math.round((goods[build]! + fixed.shared) * share[build]!) + fixed.charges + charges[build]!;
+    landed[build]! += Math.round((goods[build]! + fixed.shared) * share[build]!) + fixed.charges;
     goods[build]! += fixed.goods;
     local[build]! += fixed.local;
     credits[build]! += fixed.credits;

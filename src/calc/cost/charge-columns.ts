@@ -6,12 +6,20 @@ import type { Column } from './edition.ts';
 import { scoresToPert } from './pert.ts';
 import { carriageBand, type Rate } from './rates.ts';
 import type { ShopOrder } from './shop-orders.ts';
-import { BUILDS, stratifiedScores } from './strata.ts';
+import { stratifiedScores } from './strata.ts';
 
-/** What comes on top of quoted and bought goods: exact cents, and a column for what is only known as a range. */
+/** Charges of one order of which something is only known as a range: cents, or a column of them, and shares. */
+export interface OpenCharge {
+  readonly terms: OrderTerms;
+  readonly carriage: Column | number;
+  readonly duty: Column | number;
+  readonly tax: Column | number;
+}
+
+/** What comes on top of quoted and bought goods: exact cents, and what has to be worked out build by build. */
 export interface ChargeSums {
   readonly cents: number;
-  readonly open?: Column;
+  readonly open: readonly OpenCharge[];
 }
 
 const drawn = new WeakMap<PriceBook, Map<string, Column>>();
@@ -42,37 +50,47 @@ function carriageColumn(book: PriceBook, { carriage, ship }: OrderTerms, nth: nu
 const at = (value: Column | number, build: number): number =>
   typeof value === 'number' ? value : value[build]!;
 
-/** Adds carriage, duty and tax of one order to every build: the sums of `dueOn` in whole cents. */
-function addOpen(sum: Column, terms: OrderTerms, nth: number, book: PriceBook): void {
-  const { shop, country } = terms;
-  const carriage = carriageColumn(book, terms, nth);
-  const duty = rateColumn(book, terms.duty);
-  const tax = shop.taxIncluded ? 0 : rateColumn(book, terms.tax);
-  const sales = country === 'united-states';
+const openCharge = (terms: OrderTerms, nth: number, book: PriceBook): OpenCharge => ({
+  terms,
+  carriage: carriageColumn(book, terms, nth),
+  duty: rateColumn(book, terms.duty),
+  tax: terms.shop.taxIncluded ? 0 : rateColumn(book, terms.tax),
+});
+
+/** Adds carriage, duty and tax of one order to the builds `from` to `to`: the sums of `dueOn` in whole cents. */
+export function addOpen(
+  sum: Column,
+  { terms, carriage, duty, tax }: OpenCharge,
+  from: number,
+  to: number,
+): void {
+  const sales = terms.country === 'united-states';
+  const carriageTaxed = terms.shop.carriageTaxed === true;
   const net = wholeCents(terms.net);
   const goods = wholeCents(terms.goods);
-  for (let build = 0; build < BUILDS; build += 1) {
+  for (let build = from; build < to; build += 1) {
     const carried = at(carriage, build);
     const dutyDue = at(duty, build) * (net + carried);
-    const taxed = sales ? goods + (shop.carriageTaxed ? carried : 0) : net + carried + dutyDue;
+    const taxed = sales ? goods + (carriageTaxed ? carried : 0) : net + carried + dutyDue;
     sum[build]! += carried + Math.round(dutyDue) + Math.round(taxed * at(tax, build));
   }
+}
+
+/** Cents on top of an order of which everything is known. */
+function exactCents(terms: OrderTerms): number {
+  const carriage = terms.carriage ?? dollars(0);
+  const { duty, tax } = dueOn(terms, carriage, terms.tax.own ?? 0, terms.duty.own ?? 0);
+  return wholeCents(carriage) + wholeCents(duty) + wholeCents(tax);
 }
 
 /** Everything on top of the orders of these shops. Orders without a shop have their share of the goods instead. */
 export function chargeSums(orders: readonly ShopOrder[], book: PriceBook): ChargeSums {
   let cents = 0;
-  let open: Column | undefined;
+  const open: OpenCharge[] = [];
   orders.forEach(({ terms }, nth) => {
     if (!terms) return;
-    if (isExact(terms)) {
-      const carriage = terms.carriage ?? dollars(0);
-      const { duty, tax } = dueOn(terms, carriage, terms.tax.own ?? 0, terms.duty.own ?? 0);
-      cents += wholeCents(carriage) + wholeCents(duty) + wholeCents(tax);
-    } else {
-      open ??= new Float64Array(BUILDS);
-      addOpen(open, terms, nth, book);
-    }
+    if (isExact(terms)) cents += exactCents(terms);
+    else open.push(openCharge(terms, nth, book));
   });
-  return open ? { cents, open } : { cents };
+  return { cents, open };
 }

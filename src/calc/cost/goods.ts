@@ -3,10 +3,11 @@ import type { Machine } from '../core/machine.ts';
 import type { Path } from '../core/path.ts';
 import { parts } from '../trade.ts';
 import { wholeCents } from './amounts.ts';
-import { type ChargeSums, chargeSums } from './charge-columns.ts';
+import { chargeSums, type OpenCharge } from './charge-columns.ts';
 import type { Term } from './columns.ts';
-import type { Column, Edition } from './edition.ts';
+import type { Edition } from './edition.ts';
 import type { Orders } from './orders.ts';
+import { countryOf } from './rates.ts';
 import { shopOrders } from './shop-orders.ts';
 import { unitsToPay, type Wanted, wantedOf } from './wanted.ts';
 
@@ -28,8 +29,8 @@ export interface Bought {
   readonly local: readonly Term[];
   readonly credits: readonly Term[];
   readonly fixed: Fixed;
-  /** Charges of quoted and bought goods that are only known as a range, cents. */
-  readonly charges?: Column;
+  /** Orders whose charges are only known as a range. */
+  readonly charges: readonly OpenCharge[];
 }
 
 const NOTHING_FIXED: Fixed = { goods: 0, local: 0, credits: 0, shared: 0, charges: 0 };
@@ -49,7 +50,7 @@ export function boughtOf(
   const owned = new Set(path.owned);
   const wanted = wantedOf(state, machine, edition.book);
   const bands = bandsOf(wanted, owned, machine, edition, orders);
-  if (orders.size === 0) return { ...bands, fixed: NOTHING_FIXED };
+  if (orders.size === 0) return { ...bands, fixed: NOTHING_FIXED, charges: [] };
   const belongs = (at: number): boolean => wanted[at]!.need > 0 && !owned.has(parts[at]!.id);
   return { ...bands, ...settledOf(orders, belongs, state, path, edition) };
 }
@@ -79,30 +80,49 @@ function bandsOf(
   return { goods, local, credits };
 }
 
-/** What is paid, and what is quoted and belongs to the plan, with what comes on top of it. */
+/** Sums that are the same in every build of a way. */
+type Settled = Pick<Bought, 'fixed' | 'charges'>;
+
+const settledBefore = new WeakMap<Orders, Map<string, Settled>>();
+
+/** Many ways of answering take up the same quotes: their sums are worked out once. */
 function settledOf(
   orders: Orders,
   belongs: (at: number) => boolean,
   state: State,
   path: Path,
   edition: Edition,
-): { fixed: Fixed; charges?: Column } {
+): Settled {
+  const known = settledBefore.get(orders) ?? new Map<string, Settled>();
+  settledBefore.set(orders, known);
+  const taken = [...orders.keys()].filter((at) => orders.get(at)!.spent || belongs(at));
+  const key = `${countryOf(state)} ${taken.join(' ')}`;
+  const settled = known.get(key) ?? settle(orders, belongs, state, path, edition);
+  known.set(key, settled);
+  return settled;
+}
+
+/** What is paid, and what is quoted and belongs to the plan, with what comes on top of it. */
+function settle(
+  orders: Orders,
+  belongs: (at: number) => boolean,
+  state: State,
+  path: Path,
+  edition: Edition,
+): Settled {
   const shops = shopOrders(orders, belongs, state, path, edition.book);
-  const { cents, open } = sumsOf(shops, edition);
+  const { cents, open } = chargeSums(shops, edition.book);
   const fixed = { ...NOTHING_FIXED, charges: cents, credits: -soldFor(orders, belongs) };
   for (const { terms, lines } of shops) {
     for (const { at, goods } of lines) {
       const sum = wholeCents(goods);
-      if (!terms && edition.local[at]) fixed.local += sum;
-      else fixed.goods += sum;
-      if (!terms && !edition.local[at]) fixed.shared += sum;
+      const local = !terms && edition.local[at];
+      fixed[local ? 'local' : 'goods'] += sum;
+      if (!terms && !local) fixed.shared += sum;
     }
   }
-  return { fixed, ...(open ? { charges: open } : {}) };
+  return { fixed, charges: open };
 }
-
-const sumsOf = (shops: ReturnType<typeof shopOrders>, { book }: Edition): ChargeSums =>
-  chargeSums(shops, book);
 
 /** Cents that old parts were sold for, or that a buyer offers. */
 function soldFor(orders: Orders, belongs: (at: number) => boolean): number {
