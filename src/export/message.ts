@@ -35,12 +35,18 @@ const howMany = ({ toHave, unit, packs, pack }: BuyRow): string => {
   return pack > 1 && packs > 0 ? `${units} (${packs} × pack of ${pack})` : units;
 };
 
-/** "2 × Toothed belt, 10 mm wide: $8.00 to $14.00, need". */
+const stateText = ({ state, paid }: BuyRow): string => {
+  if (state === 'have') return 'in the drawer';
+  if (paid === 'comes back') return 'comes back';
+  return paid === 'once' ? state : `${state}, paid ${paid}`;
+};
+
+/** "Toothed belt, 10 mm wide: 2; $8.00 to $14.00; need". */
 function lineText(row: BuyRow): string {
-  const size = row.size ? `, ${row.size}` : '';
-  const seller = row.seller ? `, ${row.seller}` : '';
-  const money = row.state === 'have' ? '' : `: ${span(row.line)}`;
-  return `- ${howMany(row)} × ${row.name}${size}${money}, ${row.state}${seller}`;
+  const name = row.size ? `${row.name}, ${row.size}` : row.name;
+  const money = row.state === 'have' && row.line.high === '0.00' ? [] : [span(row.line)];
+  const seller = row.seller ? [row.seller] : [];
+  return `- ${name}: ${[howMany(row), ...money, stateText(row), ...seller].join('; ')}`;
 }
 
 /**

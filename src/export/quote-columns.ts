@@ -110,6 +110,10 @@ export interface QuoteTable {
 /** Rows looked through for the heads of the columns: shops print an address or an order number above. */
 const SEARCHED = 20;
 
+/** A list of quotes has no more columns, and no longer heads; more is looked past. */
+const MOST_COLUMNS = 200;
+const MOST_LETTERS = 80;
+
 const plainHead = (head: string): string =>
   head
     .replace(/\([^)]*\)|\[[^\]]*\]/g, ' ')
@@ -125,8 +129,8 @@ const fieldOf = (head: string): QuoteField | undefined =>
 /** The first column of each kind; a second one of the same kind is not looked at. */
 function columnsOf(heads: readonly string[]): Map<QuoteField, number> {
   const columns = new Map<QuoteField, number>();
-  for (const [at, head] of heads.entries()) {
-    const field = fieldOf(head);
+  for (const [at, head] of heads.slice(0, MOST_COLUMNS).entries()) {
+    const field = head.length > MOST_LETTERS ? undefined : fieldOf(head);
     if (field && !columns.has(field)) columns.set(field, at);
   }
   return columns;

@@ -8,8 +8,11 @@ export interface ReadAmount {
   readonly fault?: string;
 }
 
-const SIGNS: Readonly<Record<string, string>> = { $: 'USD', US$: 'USD', '€': 'EUR', '£': 'GBP' };
-const SHARED_SIGNS = ['¥', 'kr', 'kr.', 'Kč', '₩', '₹'];
+const SIGNS: Readonly<Record<string, string>> = {
+  ...{ $: 'USD', US$: 'USD', '€': 'EUR', '£': 'GBP' },
+  ...{ Kč: 'CZK', zł: 'PLN', '₹': 'INR', '₩': 'KRW' },
+};
+const SHARED_SIGNS = ['¥', 'kr', 'kr.'];
 
 /** Longest whole part and longest part after the mark that are taken for a price or a quantity. */
 const WHOLE = 12;
@@ -17,9 +20,12 @@ const CENTS = 6;
 
 const GAPS = /[\s\u00A0\u2009\u202F'’]/g;
 
+/** A longer cell is no figure, whatever stands in it. */
+const LETTERS = 60;
+
 /** The digits and marks of a cell, and what stands before or behind them. */
 function split(cell: string): { readonly figure: string; readonly around: string } {
-  const tight = cell.replace(GAPS, '');
+  const tight = cell.length > LETTERS ? '' : cell.replace(GAPS, '');
   const [figure = ''] = /[+\-−]?[\d.,]*\d[\d.,]*/.exec(tight) ?? [];
   return { figure: figure.replace('−', '-'), around: tight.replace(figure, '') };
 }
