@@ -18,11 +18,13 @@ export function buyListCsv(list: BuyList, { separator = ',', mark = true }: CsvS
 
 /** The buy list as it goes into the file of a path, for other programs to read. */
 export function buyListJson(list: BuyList): NonNullable<PathFile['buy-list']> {
-  const { edition, basis, currency, rows, totals } = list;
+  const { edition, basis, currency, rows, totals, orders, average } = list;
   return {
     basis: `Edition ${edition}. ${basis}`,
     currency,
     rows: rows.map((row) => Object.fromEntries(buyColumns.map(({ key, text }) => [key, text(row)]))),
     totals: totals.map(({ paid, low, likely, high }) => ({ paid, low, likely, high })),
+    orders: [...orders],
+    average: { parts: [...average.parts], total: average.total },
   };
 }

@@ -1,16 +1,8 @@
-import { Decimal } from 'decimal.js';
-import type { Band } from '../calc/core/band.ts';
-import type { OnceAndYearly } from '../calc/core/money.ts';
 import type { Purchase } from '../calc/core/purchase.ts';
 import type { BillLine, OrderBy, Report } from '../calc/evaluate.ts';
 import { roomById } from '../calc/guide.ts';
-
-/** Decimal text of dollars to the cent: the end of a range, and what is likely between them. */
-export interface AmountRange {
-  readonly low: string;
-  readonly likely: string;
-  readonly high: string;
-}
+import { type AmountRange, rangeOf, sumOf } from './amounts.ts';
+import { type OrderRow, orderRows, type TotalPart, totalParts } from './orders.ts';
 
 /** Which sum a line belongs to; the three are never added. */
 export type Paid = 'once' | 'comes back' | 'every year';
@@ -68,6 +60,10 @@ export interface BuyList {
   readonly rows: readonly BuyRow[];
   /** Only the kinds that have lines. */
   readonly totals: readonly BuyTotal[];
+  /** Orders by shop; empty until something is quoted or bought. */
+  readonly orders: readonly OrderRow[];
+  /** What the whole comes to on average over the builds, and its parts, which add up to it. */
+  readonly average: { readonly parts: readonly TotalPart[]; readonly total: string };
 }
 
 /** First words of the lines below a table that hold its sums. */
@@ -76,14 +72,6 @@ export const SUM_OF = 'Sum of lines';
 /** What a sum is of, in words. */
 export const sumName = (paid: Paid): string =>
   paid === 'comes back' ? `${SUM_OF} that come back` : `${SUM_OF} paid ${paid}`;
-
-const centText = (dollars: number): string => new Decimal(dollars).toFixed(2, Decimal.ROUND_HALF_UP);
-
-const rangeOf = ([low, likely, high]: Band): AmountRange => ({
-  low: centText(low),
-  likely: centText(likely),
-  high: centText(high),
-});
 
 function orderByText({ slow, dates }: OrderBy): string {
   if (dates) return dates.slow;
@@ -140,26 +128,20 @@ function rowOf(line: BillLine, purchase: Purchase | undefined): BuyRow {
   };
 }
 
-/** The exact sum of decimal texts, to the cent. */
-const sum = (amounts: readonly string[]): string =>
-  amounts.reduce((total, amount) => total.plus(amount), new Decimal(0)).toFixed(2);
-
 function totalOf(paid: Paid, rows: readonly BuyRow[]): BuyTotal[] {
   const lines = rows.filter((row) => row.paid === paid).map(({ line }) => line);
   if (lines.length === 0) return [];
-  const at = (end: keyof AmountRange): string => sum(lines.map((line) => line[end]));
+  const at = (end: keyof AmountRange): string => sumOf(lines.map((line) => line[end]));
   return [{ paid, lines: lines.length, low: at('low'), likely: at('likely'), high: at('high') }];
 }
 
 /** The buy list of a report: rows by kind of payment and room, and their sums. Every file and print is made from it. */
-export function buyList({ bill, path, edition }: Pick<Report, 'path' | 'edition'> & Bill): BuyList {
+export function buyList(report: Pick<Report, 'bill' | 'path' | 'edition' | 'sellers' | 'money'>): BuyList {
+  const { bill, path, edition } = report;
   const unsorted = [...bill.once, ...bill.perYear].map((line) => rowOf(line, path.purchases?.[line.part]));
   const kinds: readonly Paid[] = ['once', 'comes back', 'every year'];
   const rows = kinds.flatMap((paid) => unsorted.filter((row) => row.paid === paid));
   const totals = kinds.flatMap((paid) => totalOf(paid, rows));
-  return { edition: edition.id, basis: edition.basis, currency: 'USD', rows, totals };
-}
-
-interface Bill {
-  readonly bill: OnceAndYearly<readonly BillLine[]>;
+  const about = { edition: edition.id, basis: edition.basis, currency: 'USD' } as const;
+  return { ...about, rows, totals, orders: orderRows(report), average: totalParts(report) };
 }

@@ -1,6 +1,7 @@
 import { Decimal } from 'decimal.js';
 import type { Report, Spread } from '../calc/evaluate.ts';
-import { type AmountRange, type BuyList, type BuyRow, sumName } from './buy-list.ts';
+import type { AmountRange } from './amounts.ts';
+import { type BuyList, type BuyRow, sumName } from './buy-list.ts';
 
 /** Which lines go into a message. */
 export type MessageLines = 'everything' | 'still to buy';

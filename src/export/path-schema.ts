@@ -94,7 +94,9 @@ export const nameShape = words(limits.name);
 export const noteShape = words(limits.fileNote);
 export const savedShape = day;
 
+/** Decimal text of US dollars as this site works it out. */
 const decimal = z.string().check(z.regex(/^-?\d{1,15}(\.\d{1,6})?$/));
+const range = { low: decimal, likely: decimal, high: decimal };
 const cells = z.record(id, z.string().check(z.maxLength(4000)));
 
 /** The buy list as it stood when the file was saved. For other programs: this site works it out again and reads none of it. */
@@ -102,9 +104,27 @@ const listShape = z.strictObject({
   basis: z.string().check(z.maxLength(400)),
   currency: currencyCode,
   rows: z.array(cells).check(z.maxLength(500)),
-  totals: z.array(
-    z.strictObject({ paid: z.string().check(z.maxLength(40)), low: decimal, likely: decimal, high: decimal }),
+  totals: z.array(z.strictObject({ paid: z.string().check(z.maxLength(40)), ...range })),
+  orders: z.array(
+    z.strictObject({
+      seller: z.string(),
+      state: z.enum(['spent', 'quoted']),
+      lines: z.number(),
+      goods: decimal,
+      ...{ carriage: z.strictObject(range), tax: z.strictObject(range), duty: z.strictObject(range) },
+      total: z.strictObject(range),
+    }),
   ),
+  average: z.strictObject({
+    parts: z.array(
+      z.strictObject({
+        key: z.enum(['goods', 'landed', 'trouble', 'credit']),
+        name: z.string(),
+        amount: decimal,
+      }),
+    ),
+    total: decimal,
+  }),
 });
 
 /** The whole file: what one owner has said about one lathe. Published as public/schema/path-1.json. */

@@ -11,7 +11,7 @@ import { readQuotes } from '../../src/export/read-csv.ts';
 import { readPathFile } from '../../src/export/read-json.ts';
 import { buyListXlsx } from '../../src/export/xlsx.ts';
 import { bigPath, bigReport } from './big-list.ts';
-import { readSheets } from './sheet-reader.ts';
+import { readSheets, workedOut } from './sheet-reader.ts';
 
 const list = buyList(bigReport);
 const ends = ['low', 'likely', 'high'] as const;
@@ -33,6 +33,21 @@ describe('a list of sixty lines with twenty quotes', () => {
     }
     const once = list.totals.find(({ paid }) => paid === 'once')!;
     expect([once.low, once.likely, once.high].map(Number)).toEqual(bigReport.money.parts.goods);
+  });
+
+  test('the parts of the total and of every order add up, and agree with the report', () => {
+    expect(sum(list.average.parts.map(({ amount }) => amount))).toBe(list.average.total);
+    expect(list.orders.length).toBeGreaterThan(2);
+    for (const { goods, carriage, tax, duty, total } of list.orders)
+      for (const end of ends) expect(sum([goods, carriage[end], tax[end], duty[end]])).toBe(total[end]);
+    const spent = list.orders.filter(({ state }) => state === 'spent');
+    const priced = (states: readonly string[]) =>
+      sum(
+        bigReport.bill.once
+          .filter(({ purchase }) => purchase && states.includes(purchase.state))
+          .map(({ purchase }) => purchase!.goods),
+      );
+    expect(sum(spent.map(({ goods }) => goods))).toBe(priced(['ordered', 'arrived', 'checked']));
   });
 
   test('in CSV: the last lines are the exact sums of the lines above', () => {
@@ -93,9 +108,10 @@ describe('the same list as a spreadsheet file, read back from its XML', async ()
     return at < 26 ? String.fromCharCode(65 + at) : `A${String.fromCharCode(65 + at - 26)}`;
   };
 
-  test('has a sheet for each kind of line and one that says what the figures rest on', () => {
-    expect(sheets.map(({ name }) => name)).toEqual([...list.totals.map(({ paid }) => named[paid]), 'Basis']);
-    expect(sheets.at(-1)?.cells.get('A2')?.text).toBe(bigReport.edition.basis);
+  test('has a sheet for each kind of line, for the orders and for what it comes to', () => {
+    const names = [...list.totals.map(({ paid }) => named[paid]), 'Orders', 'On average'];
+    expect(sheets.map(({ name }) => name)).toEqual(names);
+    expect(sheets.at(-1)?.cells.get('A7')?.text).toContain(bigReport.edition.basis);
   });
 
   test.each(list.totals)('paid $paid: the formulas of the last row add up the cells above', (total) => {
@@ -103,16 +119,30 @@ describe('the same list as a spreadsheet file, read back from its XML', async ()
     expect(sheet.rows).toBe(total.lines + 2);
     for (const end of ends) {
       const cell = sheet.cells.get(`${letter(end)}${total.lines + 2}`)!;
-      const [, from = '', first, to, last] = /^SUM\(([A-Z]+)(\d+):([A-Z]+)(\d+)\)$/.exec(cell.formula!)!;
-      expect([from, first, to, last]).toEqual([letter(end), '2', letter(end), String(total.lines + 1)]);
-      const above = Array.from(
-        { length: total.lines },
-        (_, at) => sheet.cells.get(`${from}${at + 2}`)?.number,
-      );
-      expect(sum(above)).toBe(total[end]);
-      expect(new Decimal(cell.number!).toFixed(2)).toBe(total[end]);
+      expect(cell.formula).toBe(`SUM(${letter(end)}2:${letter(end)}${total.lines + 1})`);
       expect(cell.format).toBe('[$$-409]#,##0.00');
+      expect(workedOut(sheet, `${letter(end)}${total.lines + 2}`).toFixed(2)).toBe(total[end]);
     }
+  });
+
+  test('every formula of every sheet comes to the figure that stands beside it', () => {
+    const formulas = sheets.flatMap((sheet) =>
+      [...sheet.cells]
+        .filter(([, { formula }]) => formula)
+        .map(([address, { number }]) => ({ sheet, address, number })),
+    );
+    expect(formulas.length).toBe(3 * list.totals.length + 3 * list.orders.length + 13 + 1);
+    for (const { sheet, address, number } of formulas)
+      expect(new Decimal(number ?? 'NaN').equals(workedOut(sheet, address))).toBe(true);
+  });
+
+  test('the orders add up to their totals, and the parts to what everything comes to', () => {
+    const orders = sheets.find(({ name }) => name === 'Orders')!;
+    for (const [at, { total }] of list.orders.entries())
+      expect(['N', 'O', 'P'].map((column) => workedOut(orders, `${column}${at + 2}`).toFixed(2))).toEqual(
+        ends.map((end) => total[end]),
+      );
+    expect(workedOut(sheets.at(-1)!, 'B6').toFixed(2)).toBe(list.average.total);
   });
 
   test('the heads are held in view, and every cell is the row’s own', () => {

@@ -1,4 +1,5 @@
 // Reads a spreadsheet file back from its zipped XML alone, without the library that wrote it (ECMA-376, part 1, 18.3).
+import { Decimal } from 'decimal.js';
 import { strFromU8, unzipSync } from 'fflate';
 
 export interface ReadCell {
@@ -68,4 +69,18 @@ export async function readSheets(file: Blob): Promise<ReadSheet[]> {
     );
     return { name: plain(attribute(xml, 'name') ?? ''), cells, rows: elements(sheet, 'row').length, frozen };
   });
+}
+
+/** What a cell comes to, its formula worked out from the other cells: SUM over one column, or cells added up. */
+export function workedOut(sheet: ReadSheet, address: string): Decimal {
+  const cell = sheet.cells.get(address);
+  if (cell?.formula === undefined) return new Decimal(cell?.number ?? 'NaN');
+  const addUp = (addresses: readonly string[]) =>
+    addresses.reduce((total, each) => total.plus(workedOut(sheet, each)), new Decimal(0));
+  const range = /^SUM\(([A-Z]+)(\d+):\1(\d+)\)$/.exec(cell.formula);
+  if (!range) return addUp(cell.formula.split('+'));
+  const [, column = '', from, to] = range;
+  return addUp(
+    Array.from({ length: Number(to) - Number(from) + 1 }, (_, at) => `${column}${Number(from) + at}`),
+  );
 }
