@@ -1,6 +1,6 @@
 // Random private parts of a path: what an owner may have typed about purchases, shops, currency, chances and allowance.
 import fc from 'fast-check';
-import { purchaseStates } from '../../src/calc/core/purchase.ts';
+import { type Purchase, purchaseStates } from '../../src/calc/core/purchase.ts';
 import { parts, risks } from '../../src/calc/trade.ts';
 import type { Own } from '../../src/export/own.ts';
 
@@ -23,7 +23,7 @@ const some = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: unde
 const withoutGaps = <T extends object>(drawn: T): T =>
   Object.fromEntries(Object.entries(drawn).filter(([, value]) => value !== undefined)) as T;
 
-const purchase = fc
+export const aPurchase: fc.Arbitrary<Purchase> = fc
   .record({
     state: fc.constantFrom(...purchaseStates),
     price: some(cents(10_000_000)),
@@ -55,7 +55,7 @@ const full = <T>(entries: fc.Arbitrary<Record<string, T>>) =>
 /** Anything an owner may have typed about money. */
 export const anyOwn: fc.Arbitrary<Own> = fc
   .record({
-    purchases: full(fc.dictionary(ids(parts), purchase, { maxKeys: 20, noNullPrototype: true })),
+    purchases: full(fc.dictionary(ids(parts), aPurchase, { maxKeys: 20, noNullPrototype: true })),
     sellers: full(fc.dictionary(sellerName, seller, { maxKeys: 4, noNullPrototype: true })),
     currency: some(
       fc.record({ code, perDollar: fc.integer({ min: 1, max: 1e6 }).map((n) => String(n / 1000)) }),
