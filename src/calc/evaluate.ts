@@ -64,7 +64,7 @@ export function evaluate(path: Path, book: PriceBook): Report {
     bill: { once: lines.filter((line) => !line.yearly), perYear: lines.filter((line) => line.yearly) },
     stages: schedule.stages,
     order: schedule.order,
-    risks: riskRows(plan.state, path, edition),
+    risks: riskRows(plan.state, machine, path, edition),
     ...moneyOf(totals, lines, plan, path, edition, orders),
     yearly: yearlyBand(lines),
     ...timeOf(totals, machine, schedule),

@@ -241,6 +241,8 @@ export interface RiskRow {
   /** Our chance, and the owner's own where one was given; `chance` is the one that counts. */
   readonly ours: number;
   readonly theirs?: number;
+  /** Parts of which a spare stands on the list: its money is paid there, and only the hours are counted here. */
+  readonly spares?: readonly string[];
   /** What raised or lowered the chance here. */
   readonly levers: readonly { readonly by: number; readonly why: string }[];
 }

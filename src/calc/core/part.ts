@@ -43,8 +43,8 @@ export interface Part {
   readonly keep?: readonly Need[];
   /** Stage that needs it first, where that is not the usual one of its room. */
   readonly stage?: StageId;
-  /** Figure of the design, metres, that says how long it is to be made or bought. */
-  readonly length?: string;
+  /** What to order in words, from the figures of the design (SI; NaN where one does not arise). */
+  readonly size?: (figure: (id: string) => number) => string | undefined;
   /** What to measure when it arrives. */
   readonly inspect?: string;
   readonly needs: readonly Need[];

@@ -10,8 +10,9 @@ import { BESIDE, type Column, type Edition, type RiskColumns } from './edition.t
 import { type Bought, boughtOf } from './goods.ts';
 import { landedOf } from './landed.ts';
 import { type Orders, ordersOf } from './orders.ts';
-import { countedChance, isCounted } from './risks.ts';
+import { countedChance, isCounted, sparesHeld } from './risks.ts';
 import { BUILDS } from './strata.ts';
+import { type Wanted, wantedOf } from './wanted.ts';
 
 /** The totals of every build: cents and hundredths of an hour. */
 export interface Totals {
@@ -47,11 +48,19 @@ export function newTotals(): Totals {
   return Object.fromEntries(totalNames.map((name, at) => [name, column(at)])) as unknown as Totals;
 }
 
+/** A risk, in how many builds it strikes, whether the lathe is out of use then, and whether a spare pays for it already. */
+export interface Strike {
+  readonly at: number;
+  readonly builds: number;
+  readonly out: boolean;
+  readonly spared: boolean;
+}
+
 /** One way of answering, resolved: everything that the sums need. */
 export interface Resolved extends Bought {
   readonly work: readonly Term[];
   readonly workOut: readonly Term[];
-  readonly risks: readonly { readonly at: number; readonly builds: number; readonly out: boolean }[];
+  readonly risks: readonly Strike[];
   readonly landed: Column;
   readonly landedBand: Band;
   /** A flat share of the goods in the place of the money of the risks. */
@@ -67,10 +76,11 @@ export function resolve(
   orders: Orders = ordersOf(state, machine, path, edition),
 ): Resolved {
   const allowance = allowanceOf(path);
+  const wanted = wantedOf(state, machine, edition.book);
   return {
-    ...boughtOf(state, machine, path, edition, orders),
+    ...boughtOf(wanted, state, machine, path, edition, orders),
     ...workOf(state, edition),
-    risks: strikes(state, path),
+    risks: strikes(state, path, wanted),
     ...landedOf(state, path, edition),
     ...(allowance === undefined ? {} : { allowance }),
   };
@@ -84,11 +94,13 @@ const outStages = new Set(tasks.filter((task) => task.lathe === 'out').map((task
 const strikesWhileOut: readonly boolean[] = risks.map((risk) => outStages.has(risk.stage));
 const counted: readonly number[] = risks.flatMap((risk, at) => (isCounted(risk) ? [at] : []));
 
-function strikes(state: State, { chances }: Path): Resolved['risks'] {
-  const struck: { at: number; builds: number; out: boolean }[] = [];
+function strikes(state: State, path: Path, wanted: readonly Wanted[]): Strike[] {
+  const struck: Strike[] = [];
   for (const at of counted) {
-    const chance = countedChance(at, state, chances);
-    if (chance > 0) struck.push({ at, builds: Math.round(chance * BUILDS), out: strikesWhileOut[at]! });
+    const chance = countedChance(at, state, path.chances);
+    const builds = Math.round(chance * BUILDS);
+    const spared = sparesHeld(at, wanted, path.owned).length > 0;
+    if (chance > 0) struck.push({ at, builds, out: strikesWhileOut[at]!, spared });
   }
   return struck;
 }
@@ -106,8 +118,8 @@ export function fillTotals(totals: Totals, way: Resolved, edition: Edition, from
   addTerms(totals.hoursOut, way.workOut, from, to);
   trouble.fill(0, from, to);
   troubleOut.fill(0, from, to);
-  for (const { at, builds, out } of way.risks) {
-    strike(out ? troubleOut : trouble, edition.risks[at]!, builds, from, to);
+  for (const { at, builds, out, spared } of way.risks) {
+    strike(out ? troubleOut : trouble, edition.risks[at]!, builds, spared, from, to);
   }
   for (const open of way.charges) addOpen(totals.landed, open, from, to);
   addUp(totals, way, from, to);
@@ -116,18 +128,20 @@ export function fillTotals(totals: Totals, way: Resolved, edition: Edition, from
 /** Adds one risk to the builds it strikes: by its own order when all are wanted, build by build for a short range. */
 function strike(
   sum: Column,
-  { order, rank, both }: RiskColumns,
+  { order, rank, both, hours }: RiskColumns,
   builds: number,
+  spared: boolean,
   from: number,
   to: number,
 ): void {
+  const cost = spared ? hours : both;
   if (to - from === BUILDS) {
-    for (let place = 0; place < builds; place += 1) sum[order[place]!]! += both[place]!;
+    for (let place = 0; place < builds; place += 1) sum[order[place]!]! += cost[place]!;
     return;
   }
   for (let build = from; build < to; build += 1) {
     const place = rank[build]!;
-    if (place < builds) sum[build]! += both[place]!;
+    if (place < builds) sum[build]! += cost[place]!;
   }
 }
 

@@ -9,7 +9,7 @@ import type { Edition } from './edition.ts';
 import type { Orders } from './orders.ts';
 import { countryOf } from './rates.ts';
 import { shopOrders } from './shop-orders.ts';
-import { unitsToPay, type Wanted, wantedOf } from './wanted.ts';
+import { unitsToPay, type Wanted } from './wanted.ts';
 
 /** Whole cents that are the same in every build. */
 export interface Fixed {
@@ -41,6 +41,7 @@ const isOnce: readonly boolean[] = parts.map((part) => part.yearly !== true);
 
 /** Bands for what is still to buy, constants for what is quoted or paid. */
 export function boughtOf(
+  wanted: readonly Wanted[],
   state: State,
   machine: Machine,
   path: Path,
@@ -48,7 +49,6 @@ export function boughtOf(
   orders: Orders,
 ): Bought {
   const owned = new Set(path.owned);
-  const wanted = wantedOf(state, machine, edition.book);
   const bands = bandsOf(wanted, owned, machine, edition, orders);
   if (orders.size === 0) return { ...bands, fixed: NOTHING_FIXED, charges: [] };
   const belongs = (at: number): boolean => wanted[at]!.need > 0 && !owned.has(parts[at]!.id);

@@ -136,8 +136,8 @@ function costOf(
   return paid === 0 ? rest : addBands([paid, paid, paid], rest);
 }
 
-/** The length a screw is to be bought or cut to, from the design. */
-function sizeOf({ length }: Part, state: State): { size: string } | object {
-  const metres = length === undefined ? Number.NaN : state.measure(length);
-  return metres > 0 ? { size: `${Math.ceil(metres * 1000)} mm long` } : {};
+/** What to order, from the design. */
+function sizeOf({ size }: Part, state: State): { size: string } | object {
+  const words = size?.(state.measure);
+  return words === undefined ? {} : { size: words };
 }
