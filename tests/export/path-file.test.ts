@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { emptyPath } from '../../src/calc/core/path.ts';
+import { emptyPath, type Path } from '../../src/calc/core/path.ts';
+import type { Purchase, Seller } from '../../src/calc/core/purchase.ts';
 import { pathFile } from '../../src/export/json.ts';
 import { fileShape } from '../../src/export/path-schema.ts';
 import { publishedSchema } from '../../src/export/published-schema.ts';
@@ -26,6 +27,42 @@ test('1,000 random paths with everything an owner may type come back as they wen
     { numRuns: 1000 },
   );
 }, 60_000);
+
+test('every field that an owner can fill is saved and read back', () => {
+  const purchase: Required<Purchase> = {
+    state: 'ordered',
+    price: '12.50',
+    per: 'pack',
+    currency: 'EUR',
+    qty: 3,
+    date: '2026-11-27',
+    seller: 'Corner shop',
+    note: 'the blue one',
+  };
+  const seller: Required<Seller> = {
+    freight: '5.00',
+    freeFrom: '100',
+    currency: 'EUR',
+    abroad: true,
+    dutyRate: 0.05,
+    carriageTaxed: true,
+    taxIncluded: false,
+  };
+  const whole: Required<Path> = {
+    edition: currentName,
+    size: 'small',
+    facts: { swing: 0.2 },
+    answers: { control: [] },
+    owned: ['trial-stock'],
+    purchases: { 'alignment-bar': purchase },
+    sellers: { 'Corner shop': seller },
+    currency: { code: 'EUR', perDollar: '0.92' },
+    chances: { 'hidden-wear': 0.25 },
+    allowance: 0.1,
+    start: '2027-02-01',
+  };
+  expect(readPathFile(pathFile(whole))).toMatchObject({ path: whole, notes: [] });
+});
 
 test('the published schema is the one that reading checks against', () => {
   const published = readFileSync(new URL('../../public/schema/path-1.json', import.meta.url), 'utf8');
