@@ -24,22 +24,33 @@ let name = nameOf('path');
 let early: Change[] | undefined;
 const listening = new Set<string>();
 
+let opening: Promise<void> | undefined;
+/** Which opening is the newest: an older one that is still reading must not come up any more. */
+let turn = 0;
+
 /**
- * Takes up what this device keeps for a path. Safe to call again with another key; changes made meanwhile are put on top.
- * Never rejects: what cannot be read is set aside and said.
+ * Takes up what this device keeps for a path. Every island may call it, and again with another key; changes made meanwhile
+ * are put on top. Never rejects: what cannot be read is set aside and said.
  */
-export async function openOwn(key = 'path'): Promise<void> {
-  name = nameOf(key);
-  const opened = name;
+export function openOwn(key = 'path'): Promise<void> {
+  if (!opening || name !== nameOf(key)) opening = open(nameOf(key));
+  return opening;
+}
+
+async function open(to: string): Promise<void> {
+  turn += 1;
+  const mine = turn;
+  name = to;
   early = [];
   $own.set({});
   $ownNotes.set([]);
-  findSetAside(name);
-  listen(name);
-  const own = await readKept(recall(name));
-  if (opened !== name) return;
+  findSetAside(to);
+  listen(to);
+  const own = await readKept(recall(to));
+  if (mine !== turn) return;
   const changes = early ?? [];
   early = undefined;
+  opening = undefined;
   $own.set(changes.reduce((all, change) => change(all), own));
   if (changes.length > 0) write();
 }

@@ -94,6 +94,20 @@ describe('what an owner types about money', () => {
     expect(kept()).toEqual({ version: 1, own: $own.get() });
   });
 
+  test('is taken up once when two islands ask at the same time', async () => {
+    localStorage.setItem(KEPT, JSON.stringify({ version: 1, own: { allowance: 0.1 } }));
+    const [first, second] = [openOwn(), openOwn()];
+    setChance('hidden-wear', 0.5);
+    await Promise.all([first, second]);
+    expect($own.get()).toEqual({ allowance: 0.1, chances: { 'hidden-wear': 0.5 } });
+  });
+
+  test('for a path that was left before it was read does not come up in the next one', async () => {
+    localStorage.setItem(KEPT, JSON.stringify({ version: 1, own: { allowance: 0.1 } }));
+    await Promise.all([openOwn('path'), openOwn('garage')]);
+    expect($own.get()).toEqual({});
+  });
+
   test('from a file replaces everything', async () => {
     await openOwn();
     setAllowance(0.1);
