@@ -17,7 +17,7 @@ export interface BuyRow {
   readonly need: number;
   /** Need and spares. */
   readonly toHave: number;
-  /** Whole packs still to be bought. */
+  /** Whole packs still to be bought beside what is quoted or ordered. */
   readonly packs: number;
   readonly pack: number;
   readonly leftOver: number;
@@ -39,7 +39,7 @@ export interface BuyRow {
   readonly note: string;
   /** Days from order to door. */
   readonly days: { readonly likely: number; readonly slow: number };
-  /** ISO 8601 day, or days before or after the start of the work; for the slow delivery. */
+  /** ISO 8601 day, or days before or after the start of the work, for the slow delivery; empty where nothing is to order. */
   readonly orderBy: string;
   readonly why: string;
   readonly inspect: string;
@@ -107,6 +107,10 @@ const paidOf = ({ credit, yearly }: BillLine): Paid => {
   return credit ? 'comes back' : 'once';
 };
 
+/** Whether anything of the line is still to be ordered; what is only quoted is. */
+const isToOrder = ({ credit, state, packs }: BillLine): boolean =>
+  !credit && state !== 'have' && (packs > 0 || state === 'quoted');
+
 function rowOf(line: BillLine, purchase: Purchase | undefined): BuyRow {
   const { toHave, packs, pack, leftOver, unit, keep, leadDays } = line;
   return {
@@ -122,7 +126,7 @@ function rowOf(line: BillLine, purchase: Purchase | undefined): BuyRow {
     line: rangeOf(line.line),
     ...typed(purchase),
     days: { likely: Math.ceil(leadDays[1]), slow: Math.ceil(leadDays[2]) },
-    orderBy: line.owned ? '' : orderByText(line.orderBy),
+    orderBy: isToOrder(line) ? orderByText(line.orderBy) : '',
     why: [...line.reasons, ...keep.why.map((why) => `spare: ${why}`)].join('; '),
     inspect: line.inspect ?? '',
   };

@@ -1,5 +1,7 @@
 import { Decimal } from 'decimal.js';
 import { describe, expect, test } from 'vitest';
+import { evaluate } from '../../src/calc/evaluate.ts';
+import { currentEdition } from '../../src/content/edition.ts';
 import { buyColumns, buyTable } from '../../src/export/buy-columns.ts';
 import { buyListCsv, buyListJson } from '../../src/export/buy-files.ts';
 import { type BuyRow, buyList, type Paid, SUM_OF } from '../../src/export/buy-list.ts';
@@ -48,6 +50,20 @@ describe('a list of sixty lines with twenty quotes', () => {
           .map(({ purchase }) => purchase!.goods),
       );
     expect(sum(spent.map(({ goods }) => goods))).toBe(priced(['ordered', 'arrived', 'checked']));
+  });
+
+  test('says by when to order only where something is still to be ordered', () => {
+    for (const { id, state, orderBy, paid } of list.rows) {
+      const line = bigReport.bill.once.find(({ part }) => part === id);
+      if (state === 'have' || paid === 'comes back') expect(orderBy).toBe('');
+      else if (line && (state === 'need' || state === 'quoted'))
+        expect(orderBy).toBe(line.orderBy.dates?.slow);
+      else if (line?.packs === 0) expect(orderBy).toBe('');
+    }
+    const undated = buyList({ ...evaluate({ ...bigPath, start: undefined }, currentEdition) });
+    expect(
+      undated.rows.some(({ orderBy }) => /^\d+ days? (before|after) the start of the work$/.test(orderBy)),
+    ).toBe(true);
   });
 
   test('in CSV: the last lines are the exact sums of the lines above', () => {
