@@ -1,5 +1,6 @@
 import type { Path } from '../calc/core/path.ts';
-import { type NamedPath, pathOf, usuallyOwned } from './reference-paths.ts';
+import { type NamedPath, pathOf } from './reference-paths.ts';
+import { usuallyOwned } from './usually-owned.ts';
 
 const drawer: Partial<Path> = { owned: usuallyOwned };
 

@@ -72,19 +72,6 @@ const reference: Said = {
   lubrication: 'oil-can',
 };
 
-/** Tool post, holders, inserts, screen, keyboard, fasteners, drills, oils and eye protection: what most owners have. */
-export const usuallyOwned: readonly string[] = [
-  'quick-change-post-set',
-  'extra-tool-holders',
-  'insert-holders',
-  'screen',
-  'keyboard-part',
-  'fasteners',
-  'drills-and-taps',
-  'oils-and-grease',
-  'eye-protection',
-];
-
 /** A path from the reference answers with some of them changed; `null` leaves a question unanswered. */
 export function pathOf(
   changes: Readonly<Record<string, string | readonly string[] | null>>,

@@ -1,5 +1,4 @@
 import { atom } from 'nanostores';
-import type { OwnCurrency, Purchase, Seller } from '../calc/core/purchase.ts';
 import type { FileNote } from '../export/file-note.ts';
 import type { Own } from '../export/own.ts';
 import { keep, onOtherTab, recall } from './memory.ts';
@@ -114,7 +113,8 @@ export function dropDamaged(): void {
   dismissOwn('own-damaged');
 }
 
-function change(by: Change): void {
+/** Changes what is kept. What comes while the kept text is still being read is put on top of it. */
+export function changeOwn(by: Change): void {
   early?.push(by);
   $own.set(by($own.get()));
   if (!early) write();
@@ -127,43 +127,5 @@ function write(): void {
   if (kept === 'refused') say('own-refused', REFUSED);
 }
 
-/** The entries with one set or taken out; undefined when none is left. */
-function withEntry<Entry>(
-  entries: Readonly<Record<string, Entry>> = {},
-  key: string,
-  entry: Entry | undefined,
-): Readonly<Record<string, Entry>> | undefined {
-  const others = Object.entries(entries).filter(([other]) => other !== key);
-  const all = entry === undefined ? others : [...others, [key, entry] as const];
-  return all.length === 0 ? undefined : Object.fromEntries(all);
-}
-
-const withField = <Field extends keyof Own>(own: Own, field: Field, value: Own[Field]): Own => {
-  const { [field]: _, ...others } = own;
-  return value === undefined ? others : { ...others, [field]: value };
-};
-
-/** What is known of one line; undefined takes it away. */
-export const setPurchase = (part: string, purchase: Purchase | undefined): void =>
-  change((own) => withField(own, 'purchases', withEntry(own.purchases, part, purchase)));
-
-/** What a shop asks for carriage, tax and duty, by its name; undefined takes it away. Purchases keep naming it. */
-export const setSeller = (seller: string, terms: Seller | undefined): void =>
-  change((own) => withField(own, 'sellers', withEntry(own.sellers, seller, terms)));
-
-export const setCurrency = (currency: OwnCurrency | undefined): void =>
-  change((own) => withField(own, 'currency', currency));
-
-/** The owner's own chance of a risk, fraction of one; undefined goes back to ours. */
-export const setChance = (risk: string, chance: number | undefined): void =>
-  change((own) => withField(own, 'chances', withEntry(own.chances, risk, chance)));
-
-/** A flat share for trouble, fraction of one; undefined goes back to the risks. */
-export const setAllowance = (share: number | undefined): void =>
-  change((own) => withField(own, 'allowance', share));
-
-/** Day the work starts, ISO 8601. */
-export const setStart = (day: string | undefined): void => change((own) => withField(own, 'start', day));
-
-/** Puts everything at once, as from a file. */
-export const replaceAll = (own: Own): void => change(() => own);
+/** Puts everything at once, as after a change on a screen or from a file. */
+export const replaceAll = (own: Own): void => changeOwn(() => own);

@@ -5,7 +5,8 @@ import type { PriceBook } from '../../src/calc/core/price-book.ts';
 import { evaluate, type Spread } from '../../src/calc/evaluate.ts';
 import { editions } from '../../src/content/edition.ts';
 import { inventedOwners } from '../../src/content/invented-owners.ts';
-import { referencePaths, usuallyOwned } from '../../src/content/reference-paths.ts';
+import { referencePaths } from '../../src/content/reference-paths.ts';
+import { usuallyOwned } from '../../src/content/usually-owned.ts';
 
 const [reference] = referencePaths;
 

@@ -2,15 +2,10 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import {
   $own,
   $ownNotes,
+  changeOwn,
   dropDamaged,
   openOwn,
   replaceAll,
-  setAllowance,
-  setChance,
-  setCurrency,
-  setPurchase,
-  setSeller,
-  setStart,
 } from '../../src/islands/kept-lines.ts';
 import { $setAside } from '../../src/islands/set-aside.ts';
 
@@ -22,6 +17,10 @@ const said = () =>
     .map(({ say }) => say)
     .join('\n');
 const part = 'alignment-bar';
+
+const setAllowance = (allowance: number) => changeOwn((own) => ({ ...own, allowance }));
+const setChance = (risk: string, chance: number) =>
+  changeOwn((own) => ({ ...own, chances: { ...own.chances, [risk]: chance } }));
 
 /** The browser's shelf with one way in or out that fails. */
 function failing(way: 'getItem' | 'setItem', fault: string) {
@@ -45,12 +44,14 @@ afterEach(() => vi.restoreAllMocks());
 describe('what an owner types about money', () => {
   test('is kept, and taken up again on the next visit', async () => {
     await openOwn();
-    setPurchase(part, { state: 'quoted', price: '12.50' });
-    setSeller('Corner shop', { freight: '5.00' });
-    setCurrency({ code: 'EUR', perDollar: '0.92' });
+    replaceAll({
+      purchases: { [part]: { state: 'quoted', price: '12.50' } },
+      sellers: { 'Corner shop': { freight: '5.00' } },
+      currency: { code: 'EUR', perDollar: '0.92' },
+      start: '2027-02-01',
+    });
     setChance('hidden-wear', 0.25);
     setAllowance(0.1);
-    setStart('2027-02-01');
     const typed = $own.get();
     await openOwn();
     expect($own.get()).toEqual(typed);
@@ -67,10 +68,8 @@ describe('what an owner types about money', () => {
 
   test('is taken away again without a trace', async () => {
     await openOwn();
-    setPurchase(part, { state: 'ordered' });
-    setAllowance(0.1);
-    setPurchase(part, undefined);
-    setAllowance(undefined);
+    replaceAll({ purchases: { [part]: { state: 'ordered' } }, allowance: 0.1 });
+    replaceAll({});
     expect($own.get()).toEqual({});
     expect(kept()).toEqual({ version: 1, own: {} });
   });
