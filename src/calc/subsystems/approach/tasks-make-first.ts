@@ -91,7 +91,6 @@ export const makeFirstTasks: readonly Task[] = [
   },
   {
     id: 'spare-of-each-spindle',
-    safety: smallParts,
     subsystem: 'approach',
     stage: 'make-first',
     name: 'Lay out the spindle parts and make a spare of each that could be spoilt',
@@ -102,6 +101,7 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: noneNeedsTheLathe,
+    safety: smallParts,
     note: 'Once the motor is out, this lathe cannot bore the pulley of its own motor.',
   },
   {
