@@ -127,8 +127,6 @@ export const makeFirstTasks: readonly Task[] = [
   },
   {
     id: 'bench-rig',
-    safety:
-      'Motors clamped and shafts bare before anything is switched on; the button where you reach it without leaning over a motor.',
     subsystem: 'approach',
     stage: 'bench-electrics',
     name: 'Build a bench rig that holds motors, cabinet and control',
@@ -139,6 +137,8 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Motors cannot walk off, belts are off, and the stop button is within reach.',
+    safety:
+      'Motors clamped and shafts bare before anything is switched on; the button where you reach it without leaning over a motor.',
   },
   {
     id: 'two-collar-after-carriage',
