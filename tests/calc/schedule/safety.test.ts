@@ -25,7 +25,9 @@ test('every task that is not on paper carries a line of caution, and no other is
 test('mains work says how it is made dead, or who may do it', () => {
   const mains = tasks.filter((task) => task.mains);
   expect(mains.length).toBeGreaterThanOrEqual(10);
-  const silent = mains.filter(({ safety }) => !/unplug|disconnect|measured dead|competent|may do it|under 60 V/i.test(safety!));
+  const silent = mains.filter(
+    ({ safety }) => !/unplug|disconnect|measured dead|competent|may do it|under 60 V/i.test(safety!),
+  );
   expect(silent.map((task) => task.id)).toEqual([]);
 });
 
