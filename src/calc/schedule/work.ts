@@ -3,7 +3,7 @@ import { addBands, type Band, scaleBand } from '../core/band.ts';
 import type { ExtraWork, Task } from '../core/task.ts';
 import type { Term } from '../cost/columns.ts';
 import type { Edition } from '../cost/edition.ts';
-import { rules, tasks } from '../trade.ts';
+import { rules, taskIndex, tasks } from '../trade.ts';
 
 interface CompiledScaling {
   readonly when: Test;
@@ -82,14 +82,24 @@ export function workOf(state: State, edition: Edition): { work: Term[]; workOut:
   const workOut: Term[] = [];
   for (let at = 0; at < compiled.length; at += 1) {
     const each = compiled[at]!;
-    if (!isInPlan(each, state)) continue;
-    const list = each.out ? workOut : work;
-    list.push({ column: edition.hours[at]!, times: factor(each, state) });
-    for (const { extra, when } of each.extras) {
-      if (when(state)) list.push({ column: edition.extras.get(extra.id)!, times: 1 });
-    }
+    if (isInPlan(each, state)) addWork(each.out ? workOut : work, at, state, edition);
   }
   return { work, workOut };
+}
+
+function addWork(list: Term[], at: number, state: State, edition: Edition): void {
+  const each = compiled[at]!;
+  list.push({ column: edition.hours[at]!, times: factor(each, state) });
+  for (const { extra, when } of each.extras) {
+    if (when(state)) list.push({ column: edition.extras.get(extra.id)!, times: 1 });
+  }
+}
+
+/** The columns that one task of the plan is made of: the same sums as the totals, task by task. */
+export function termsOfTask(id: string, state: State, edition: Edition): Term[] {
+  const terms: Term[] = [];
+  addWork(terms, taskIndex.get(id)!, state, edition);
+  return terms;
 }
 
 /** A task of the plan with its hours as a band and why they differ from the plain task. */
