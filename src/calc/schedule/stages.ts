@@ -15,6 +15,10 @@ export const stageNames: readonly { readonly id: StageId; readonly name: string 
   { id: 'prove', name: 'Prove and learn' },
 ];
 
+/** With another lathe the parts need not be made on this one. */
+export const nameOfStage = (stage: StageId, otherLathe: boolean): string =>
+  stage === 'make-first' && otherLathe ? 'Make the parts' : stageNames.find(({ id }) => id === stage)!.name;
+
 const stops: readonly StoppingPoint[] = [
   {
     id: 'stop-decided',
@@ -84,14 +88,14 @@ function holdAfter(
 /** The plan in stages: tasks in order, hours that are the sum of their tasks, holds and stopping points. */
 export function stagesOf(ordered: readonly PlannedTask[], otherLathe: boolean): StagePlan[] {
   return stageNames
-    .map(({ id, name }, number): StagePlan => {
+    .map(({ id }, number): StagePlan => {
       const tasks = ordered.filter((task) => task.stage === id);
       const hold = holdAfter(id, ordered, otherLathe);
       const stop = stops.find((each) => each.after === id);
       return {
         id,
         number,
-        name: id === 'make-first' && otherLathe ? 'Make the parts' : name,
+        name: nameOfStage(id, otherLathe),
         tasks,
         hours: tasks.reduce((sum, task) => addBands(sum, task.hours), NOTHING),
         outOfUse: tasks.some((task) => task.lathe === 'out'),
