@@ -1,8 +1,10 @@
 import type { PriceBook } from '../core/price-book.ts';
 import type { Range } from '../core/range.ts';
+import type { Column } from '../cost/edition.ts';
 import { BUILDS } from '../cost/strata.ts';
 import { parts } from '../trade.ts';
 import { dayAfter } from './dates.ts';
+import type { Network } from './network.ts';
 import { rangeOf } from './ranges.ts';
 import type { Prepared } from './runs.ts';
 import type { Watched } from './watch.ts';
@@ -22,10 +24,11 @@ export interface DeliveryRow {
   readonly neededBy: string;
   readonly ordered: Range;
   readonly arrives: Range;
+  /** When the first task that waits for it starts, be it the inspection. */
   readonly needed: Range;
   /** Weeks it lies on the shelf before it is needed. */
   readonly spare: Range;
-  /** Builds of twenty in which its task starts the moment it comes. */
+  /** Builds of twenty in which work waits for it and goes on the moment it comes. */
   readonly waitedForOfTwenty: number;
   /** Last week to order it so that its task typically need not wait: at its likely lead, and at a slow one. */
   readonly orderBy: number;
@@ -46,6 +49,17 @@ export function deliveryRows(
   return rows.sort((a, b) => a.orderBy - b.orderBy || (a.part < b.part ? -1 : 1));
 }
 
+/** When the first of the tasks that wait for a delivery starts: the inspection of what arrives, or its own task. */
+function firstWanted({ waitsFor }: Network, seen: Watched, number: number): Column {
+  const first = new Float64Array(BUILDS).fill(Number.POSITIVE_INFINITY);
+  for (let at = 0; at < waitsFor.length; at += 1) {
+    if (!waitsFor[at]!.includes(number)) continue;
+    const start = seen.start[at]!;
+    for (let build = 0; build < BUILDS; build += 1) first[build] = Math.min(first[build]!, start[build]!);
+  }
+  return first;
+}
+
 function rowOf(
   { network }: Prepared,
   seen: Watched,
@@ -54,7 +68,8 @@ function rowOf(
   firstDay: string | undefined,
 ): DeliveryRow {
   const { part, at, needers, orderedAfter } = network.deliveries[number]!;
-  const [arrives, start] = [seen.arrives[number]!, seen.start[needers[0]!]!];
+  const arrives = seen.arrives[number]!;
+  const start = firstWanted(network, seen, number);
   const spare = start.map((week, build) => Math.max(0, week - arrives[build]!));
   const waits = spare.reduce((count, weeks) => count + Number(weeks < AT_ONCE), 0);
   const [, likely, slow] = book.parts[part]!.leadDays;

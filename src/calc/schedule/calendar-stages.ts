@@ -1,7 +1,4 @@
-import type { State } from '../choices/state.ts';
 import { type Band, NOTHING, scaleBand } from '../core/band.ts';
-import type { Path } from '../core/path.ts';
-import type { PriceBook } from '../core/price-book.ts';
 import type { StageId } from '../core/task.ts';
 import type { Column } from '../cost/edition.ts';
 import { billLines, sumOf } from '../cost/lines.ts';
@@ -9,7 +6,7 @@ import { spreadOf } from '../cost/spread.ts';
 import { BUILDS } from '../cost/strata.ts';
 import type { BillLine, Spread } from '../report.ts';
 import { hasOtherLathe } from './plan.ts';
-import type { Prepared } from './runs.ts';
+import type { PreparedPath } from './prepared-ways.ts';
 import { nameOfStage, stageNames } from './stages.ts';
 import { stageOfDelivery, type Tally } from './tally.ts';
 import type { Watched, When } from './watch.ts';
@@ -40,12 +37,9 @@ function edge(columns: readonly Column[], pick: (a: number, b: number) => number
 
 /** The stages of the plan in the order of the trade, and the total of their lines. */
 export function stageRows(
-  prepared: Prepared,
+  { own: prepared, state, path, book }: PreparedPath,
   seen: Watched,
   tally: Tally,
-  state: State,
-  path: Path,
-  book: PriceBook,
   firstDay: string | undefined,
 ): { rows: StageRow[]; lines: Band } {
   const once = billLines(state, state.machine, path, book).filter((line) => !line.yearly);

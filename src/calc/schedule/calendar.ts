@@ -4,18 +4,16 @@ import type { PriceBook } from '../core/price-book.ts';
 import type { Progress } from '../core/progress.ts';
 import type { Range } from '../core/range.ts';
 import type { LatheState, StageId } from '../core/task.ts';
-import { editionOf } from '../cost/edition.ts';
 import { mean, spreadOf } from '../cost/spread.ts';
-import { planState, waysOf } from '../cost/ways.ts';
-import { machineOf } from '../facts.ts';
 import type { Spread } from '../report.ts';
 import { type DeliveryRow, deliveryRows } from './calendar-deliveries.ts';
 import { type MonthRow, monthsOf } from './calendar-months.ts';
 import { type StageRow, stageRows } from './calendar-stages.ts';
 import { isDay } from './dates.ts';
 import { floatsOf } from './float.ts';
+import { preparePath } from './prepared-ways.ts';
 import { rangeOf } from './ranges.ts';
-import { type Prepared, prepare, type Span, spansOut } from './runs.ts';
+import { type Prepared, type Span, spansOut } from './runs.ts';
 import { tallyOf } from './tally.ts';
 import { type Watched, type When, watchTasks } from './watch.ts';
 
@@ -63,40 +61,38 @@ export interface CalendarOptions {
   readonly start?: string;
 }
 
-/** The calendar of a path at the prices of a book, worked out when somebody asks: half a second where much is open. */
-export function calendarOf(path: Path, book: PriceBook, options: CalendarOptions = {}): Calendar {
-  const machine = machineOf(path.size, path.facts);
-  const edition = editionOf(book);
-  const plan = planState(path, machine);
-  const ways = waysOf(path, plan, book.seed);
-  const tally = tallyOf(ways, machine, path, edition, options.progress);
-  const prepared =
-    ways.length === 1
-      ? tally.ways[0]!.prepared
-      : prepare(plan.state, machine, path, edition, options.progress);
-  const seen = watchTasks(prepared);
-  const start = options.start !== undefined && isDay(options.start) ? options.start : undefined;
-  const { length, floats } = floatsOf(prepared);
-  const stages = stageRows(prepared, seen, tally, plan.state, path, book, start);
+/** The calendar of a path at the prices of a book, worked out when somebody asks. */
+export function calendarOf(path: Path, book: PriceBook, { progress, start }: CalendarOptions = {}): Calendar {
+  const ready = preparePath(path, book, progress);
+  const { own } = ready;
+  const tally = tallyOf(ready.ways);
+  const seen = watchTasks(own);
+  const firstDay = start !== undefined && isDay(start) ? start : undefined;
+  const { length, floats } = floatsOf(own);
+  const stages = stageRows(ready, seen, tally, firstDay);
   return {
-    ...(start === undefined ? {} : { start }),
-    hoursAWeek: prepared.hoursAWeek,
+    ...(firstDay === undefined ? {} : { start: firstDay }),
+    hoursAWeek: own.hoursAWeek,
     weeks: spreadOf(tally.weeks, 1),
     weeksOut: spreadOf(tally.weeksOut, 1),
     weeksIdle: rangeOf(tally.weeksIdle),
     longestChain: length,
     mergeWeeks: mean(seen.weeks) - seen.weeksAtMeans,
-    tasks: taskRows(prepared, seen, floats, options.progress, start),
-    deliveries: deliveryRows(prepared, seen, book, start),
+    tasks: taskRows(own, seen, floats, progress, firstDay),
+    deliveries: deliveryRows(own, seen, book, firstDay),
     stages: stages.rows,
     months: monthsOf(tally),
-    out: spansOut(prepared.network, {
-      start: Float64Array.from(seen.start, (column) => rangeOf(column).p50),
-      finish: Float64Array.from(seen.finish, (column) => rangeOf(column).p50),
-    }),
+    out: typicalOut(own, seen),
     lines: stages.lines,
   };
 }
+
+/** Stretches out of use between the typical starts and ends of the tasks. */
+const typicalOut = ({ network }: Prepared, seen: Watched): Span[] =>
+  spansOut(network, {
+    start: Float64Array.from(seen.start, (column) => rangeOf(column).p50),
+    finish: Float64Array.from(seen.finish, (column) => rangeOf(column).p50),
+  });
 
 function taskRows(
   { network, work }: Prepared,

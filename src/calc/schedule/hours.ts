@@ -18,6 +18,14 @@ export interface Trouble {
   readonly cents: ReadonlyMap<StageId, Column>;
 }
 
+/** Builds from one to before another: all of them, or those of one way of answering. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+export const everyBuild: Stretch = { from: 0, to: BUILDS };
+
 /** Trouble of a stage that this plan has no task in strikes in the next one that it has. */
 function homeOf(tasks: readonly PlannedTask[]): ReadonlyMap<StageId, StageId> {
   const present = new Set(tasks.map((task) => task.stage));
@@ -34,6 +42,7 @@ export function troubleOf(
   tasks: readonly PlannedTask[],
   way: Pick<Resolved, 'risks'>,
   edition: Edition,
+  { from, to }: Stretch = everyBuild,
 ): Trouble {
   const home = homeOf(tasks);
   const empty = (): Map<StageId, Column> =>
@@ -42,8 +51,9 @@ export function troubleOf(
   for (const { at, builds } of way.risks) {
     const stage = home.get(risks[at]!.stage)!;
     const struck = edition.risks[at]!;
-    for (let place = 0; place < builds; place += 1) {
-      const build = struck.order[place]!;
+    for (let build = from; build < to; build += 1) {
+      const place = struck.rank[build]!;
+      if (place >= builds) continue;
       hours.get(stage)![build]! += struck.hours[place]! / HUNDREDTHS;
       cents.get(stage)![build]! += struck.money[place]!;
     }
@@ -63,26 +73,34 @@ export const finishedStages = (tasks: readonly PlannedTask[], progress: Progress
   return new Set(tasks.map((task) => task.stage).filter((stage) => !open.has(stage)));
 };
 
-function ownHours(id: string, state: State, edition: Edition): Column {
+function ownHours(id: string, state: State, edition: Edition, { from, to }: Stretch): Column {
   const column = new Float64Array(BUILDS);
-  addTerms(column, termsOfTask(id, state, edition));
-  for (let build = 0; build < BUILDS; build += 1) column[build]! /= HUNDREDTHS;
+  addTerms(column, termsOfTask(id, state, edition), from, to);
+  for (let build = from; build < to; build += 1) column[build]! /= HUNDREDTHS;
   return column;
 }
 
 /** Each task carries its share of the trouble of its stage, by its own hours. */
-function addTrouble(tasks: readonly PlannedTask[], own: readonly Column[], trouble: Trouble): Column[] {
+function addTrouble(
+  tasks: readonly PlannedTask[],
+  own: readonly Column[],
+  trouble: Trouble,
+  { from, to }: Stretch,
+): Column[] {
   const inStage = new Map<StageId, Column>(
     [...trouble.hours.keys()].map((stage) => [stage, new Float64Array(BUILDS)]),
   );
   for (const [at, { stage }] of tasks.entries()) {
     const sum = inStage.get(stage)!;
-    for (let build = 0; build < BUILDS; build += 1) sum[build]! += own[at]![build]!;
+    for (let build = from; build < to; build += 1) sum[build]! += own[at]![build]!;
   }
   return own.map((column, at) => {
     const { stage } = tasks[at]!;
     const [met, sum] = [trouble.hours.get(stage)!, inStage.get(stage)!];
-    return column.map((hours, build) => hours + (met[build]! * hours) / (sum[build]! || 1));
+    const hours = new Float64Array(BUILDS);
+    for (let build = from; build < to; build += 1)
+      hours[build] = column[build]! * (1 + met[build]! / (sum[build]! || 1));
+    return hours;
   });
 }
 
@@ -96,6 +114,7 @@ export function taskWork(
   edition: Edition,
   trouble: Trouble,
   progress: Progress = nothingDone,
+  builds: Stretch = everyBuild,
 ): TaskWork {
   const over = finishedStages(tasks, progress);
   const ahead: Trouble = {
@@ -104,8 +123,8 @@ export function taskWork(
       [...trouble.hours].map(([stage, met]) => [stage, over.has(stage) ? new Float64Array(BUILDS) : met]),
     ),
   };
-  const own = tasks.map(({ id }) => ownHours(id, state, edition));
-  const estimated = addTrouble(tasks, own, ahead);
+  const own = tasks.map(({ id }) => ownHours(id, state, edition, builds));
+  const estimated = addTrouble(tasks, own, ahead, builds);
   const pairs = estimated.map((column, at) => {
     const { id } = tasks[at]!;
     const spent = progress.spent[id];

@@ -5,7 +5,7 @@ import type { Resolved } from '../cost/builds.ts';
 import type { Column, Edition } from '../cost/edition.ts';
 import { BUILDS } from '../cost/strata.ts';
 import { parts } from '../trade.ts';
-import type { Trouble } from './hours.ts';
+import { everyBuild, type Stretch, type Trouble } from './hours.ts';
 import type { Network } from './network.ts';
 
 /** Cents in every build: of each delivery with its freight, tax and duty, and of trouble by stage. Credits are below zero. */
@@ -30,6 +30,7 @@ export function moneyColumns(
   size: SizeClass,
   path: Path,
   edition: Edition,
+  { from, to }: Stretch = everyBuild,
 ): MoneyColumns {
   const prices = edition.prices(size);
   const owned = new Set(path.owned);
@@ -39,7 +40,7 @@ export function moneyColumns(
     if (owned.has(part)) return column;
     const times = isCredit[at] ? -qty : qty;
     const landed = carriesFreight(at, edition);
-    for (let build = 0; build < BUILDS; build += 1) {
+    for (let build = from; build < to; build += 1) {
       const cents = times * prices[at]![build]!;
       column[build] = cents;
       if (!landed) continue;

@@ -4,8 +4,7 @@ import type { Path } from '../core/path.ts';
 import { nothingDone, type Progress } from '../core/progress.ts';
 import { resolve } from '../cost/builds.ts';
 import type { Column, Edition } from '../cost/edition.ts';
-import { BUILDS } from '../cost/strata.ts';
-import { type TaskWork, taskWork, troubleOf } from './hours.ts';
+import { everyBuild, type Stretch, type TaskWork, taskWork, troubleOf } from './hours.ts';
 import { leadsOf } from './leads.ts';
 import { type MoneyColumns, moneyColumns } from './money.ts';
 import { type Network, networkOf } from './network.ts';
@@ -19,6 +18,8 @@ export interface Prepared {
   readonly leads: readonly Column[];
   readonly money: MoneyColumns;
   readonly hoursAWeek: number;
+  /** The builds that stand on it; the columns are zero elsewhere. */
+  readonly builds: Stretch;
 }
 
 export function prepare(
@@ -27,31 +28,31 @@ export function prepare(
   path: Path,
   edition: Edition,
   progress: Progress = nothingDone,
+  builds: Stretch = everyBuild,
 ): Prepared {
   const network = networkOf(state, path, edition.book);
   const way = resolve(state, machine, path, edition);
-  const trouble = troubleOf(network.tasks, way, edition);
+  const trouble = troubleOf(network.tasks, way, edition, builds);
   return {
     network,
     plan: workable(network),
-    work: taskWork(network.tasks, state, edition, trouble, progress),
+    work: taskWork(network.tasks, state, edition, trouble, progress, builds),
     leads: network.deliveries.map(({ part }) => leadsOf(edition.book, part)),
-    money: moneyColumns(network, way, trouble, machine.size, path, edition),
+    money: moneyColumns(network, way, trouble, machine.size, path, edition, builds),
     hoursAWeek: figure(machine, 'hours-per-week'),
+    builds,
   };
 }
 
-/** Works the plan in builds `from` to `to`, one after the other, and hands each run over; the run is used again. */
+/** Works the plan in each of its builds, one after the other, and hands each run over; the run is used again. */
 export function eachRun(
-  { network, plan, work: { left }, leads, hoursAWeek }: Prepared,
+  { network, plan, work: { left }, leads, hoursAWeek, builds }: Prepared,
   see: (run: Run, build: number) => void,
-  from = 0,
-  to = BUILDS,
 ): void {
   const run = newRun(network);
   const weeks = new Float64Array(network.tasks.length);
   const days = new Float64Array(network.deliveries.length);
-  for (let build = from; build < to; build += 1) {
+  for (let build = builds.from; build < builds.to; build += 1) {
     for (let at = 0; at < weeks.length; at += 1) weeks[at] = left[at]![build]! / hoursAWeek;
     for (let at = 0; at < days.length; at += 1) days[at] = leads[at]![build]!;
     work(plan, weeks, days, run);

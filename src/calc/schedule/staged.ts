@@ -2,15 +2,12 @@ import type { Path } from '../core/path.ts';
 import type { PriceBook } from '../core/price-book.ts';
 import type { Range } from '../core/range.ts';
 import type { Column } from '../cost/edition.ts';
-import { editionOf } from '../cost/edition.ts';
-import { totalsOf } from '../cost/totals.ts';
-import { planState, waysOf } from '../cost/ways.ts';
-import { machineOf } from '../facts.ts';
+import { preparePath } from './prepared-ways.ts';
 import { rangeOf } from './ranges.ts';
 import { type StopPlan, stopsOf } from './stops.ts';
 import { tallyOf } from './tally.ts';
 
-const HUNDREDTHS = 100;
+const CENTS = 100;
 
 /** The same job in stages and all at once. Plain data. */
 export interface StagedOrAtOnce {
@@ -37,32 +34,43 @@ const ordered = (path: Path, option: string): Path => ({
   answers: { ...path.answers, 'order-of-work': [option] },
 });
 
-function buildsOf(path: Path, book: PriceBook): Builds {
-  const machine = machineOf(path.size, path.facts);
-  const edition = editionOf(book);
-  const ways = waysOf(path, planState(path, machine), book.seed);
-  const { money, hours } = totalsOf(ways, machine, path, edition);
-  const { weeks, weeksOut } = tallyOf(ways, machine, path, edition);
-  return { money, hours, weeks, weeksOut };
+function workedOut(path: Path, book: PriceBook): Builds & { stops: StopPlan[] } {
+  const ready = preparePath(path, book);
+  const { weeks, weeksOut, stageHours, stageCents } = tallyOf(ready.ways);
+  const sum = (columns: Iterable<Column>): Column => {
+    const total = new Float64Array(weeks.length);
+    for (const column of columns)
+      for (let build = 0; build < total.length; build += 1) total[build]! += column[build]!;
+    return total;
+  };
+  return {
+    money: sum(stageCents.values()),
+    hours: sum(stageHours.values()),
+    weeks,
+    weeksOut,
+    stops: stopsOf(ready),
+  };
 }
 
 /** What a path costs more in stages than all at once, paired build by build, and where either may stop. */
 export function stagedOrAtOnce(path: Path, book: PriceBook): StagedOrAtOnce {
-  const [staged, once] = [ordered(path, 'in-stages'), ordered(path, 'all-at-once')];
-  const [there, here] = [buildsOf(staged, book), buildsOf(once, book)];
-  const more = (of: keyof Builds, unit: number): Range =>
+  const [there, here] = [
+    workedOut(ordered(path, 'in-stages'), book),
+    workedOut(ordered(path, 'all-at-once'), book),
+  ];
+  const more = (of: keyof Builds, unit = 1): Range =>
     rangeOf(
       there[of].map((value, build) => value - here[of][build]!),
       unit,
     );
   return {
     extra: {
-      money: more('money', HUNDREDTHS),
-      hours: more('hours', HUNDREDTHS),
-      weeks: more('weeks', 1),
-      weeksOut: more('weeksOut', 1),
+      money: more('money', CENTS),
+      hours: more('hours'),
+      weeks: more('weeks'),
+      weeksOut: more('weeksOut'),
     },
-    inStages: stopsOf(staged, book),
-    atOnce: stopsOf(once, book),
+    inStages: there.stops,
+    atOnce: here.stops,
   };
 }

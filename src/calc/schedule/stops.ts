@@ -1,21 +1,18 @@
 import { addBands, type Band, NOTHING } from '../core/band.ts';
-import type { Path } from '../core/path.ts';
-import type { PriceBook } from '../core/price-book.ts';
 import type { Range } from '../core/range.ts';
 import type { StageId } from '../core/task.ts';
 import type { Column } from '../cost/edition.ts';
-import { editionOf } from '../cost/edition.ts';
 import { billLines } from '../cost/lines.ts';
 import { BUILDS } from '../cost/strata.ts';
-import { planState, waysOf } from '../cost/ways.ts';
-import { machineOf } from '../facts.ts';
 import type { PlannedTask } from '../report.ts';
 import { planOf } from './plan.ts';
+import type { PreparedPath } from './prepared-ways.ts';
 import { rangeOf } from './ranges.ts';
 import { resaleOf } from './resale.ts';
 import { roundsOf, withAncestors } from './rounds.ts';
-import { eachRun, type Prepared, prepare } from './runs.ts';
+import { eachRun, type Prepared } from './runs.ts';
 import { stageNames } from './stages.ts';
+import type { Run } from './worker.ts';
 
 const CENTS = 100;
 const FIRST_ON_MACHINE = stageNames.findIndex(({ id }) => id === 'carriage-stage');
@@ -74,98 +71,94 @@ const newColumns = (): StopColumns => ({
   weeks: new Float64Array(BUILDS),
 });
 
-/** How much of each stage lies before the stop, by its hours in one build; trouble is shared out the same way. */
-function shareOfStage(
-  { network, work }: Prepared,
-  reached: readonly boolean[],
-  build: number,
-): (stage: StageId) => number {
-  const all = new Map<StageId, number>();
-  const here = new Map<StageId, number>();
-  for (const [at, { stage }] of network.tasks.entries()) {
-    const hours = work.all[at]![build]!;
-    all.set(stage, (all.get(stage) ?? 0) + hours);
-    if (reached[at]) here.set(stage, (here.get(stage) ?? 0) + hours);
-  }
-  return (stage) => (here.get(stage) ?? 0) / (all.get(stage) || 1);
+/** One stop in one way of answering: which tasks lead to it, and which deliveries they need. */
+interface Reached {
+  readonly tasks: readonly boolean[];
+  readonly deliveries: readonly boolean[];
 }
 
-/** Adds up one way of answering at one stop. */
-function fill(columns: StopColumns, prepared: Prepared, after: StageId, from: number, to: number): void {
-  const { network, work, money } = prepared;
+function reachedAt({ network }: Prepared, after: StageId): Reached {
   const leading = leadingTo(after, network.tasks);
-  const reached = network.tasks.map(({ id }) => leading.has(id));
-  const needed = network.deliveries.map(({ needers }) => needers.some((at) => reached[at]));
-  eachRun(
-    prepared,
-    (run, build) => {
-      let [hours, weeks, cents, ordered] = [0, 0, 0, 0];
-      for (let at = 0; at < reached.length; at += 1) {
-        if (!reached[at]) continue;
-        hours += work.all[at]![build]!;
-        weeks = Math.max(weeks, run.finish[at]!);
-      }
-      for (let number = 0; number < needed.length; number += 1) {
-        const paid = money.deliveries[number]![build]!;
-        if (needed[number]) cents += paid;
-        if (needed[number] || run.ordered[number]! <= weeks) ordered += paid;
-      }
-      const share = shareOfStage(prepared, reached, build);
-      let met = 0;
-      for (const [stage, column] of money.trouble) met += column[build]! * share(stage);
-      columns.money[build] = cents + met;
-      columns.ordered[build] = ordered + met;
-      columns.hours[build] = hours;
-      columns.weeks[build] = weeks;
-    },
-    from,
-    to,
-  );
+  const tasks = network.tasks.map(({ id }) => leading.has(id));
+  return { tasks, deliveries: network.deliveries.map(({ needers }) => needers.some((at) => tasks[at])) };
 }
 
-/** What the lines bought by a stop bring when they are sold again. */
-function resaleAt(
-  path: Path,
-  book: PriceBook,
-  prepared: Prepared,
-  state: Parameters<typeof billLines>[0],
-  leading: ReadonlySet<string>,
-): Band {
-  const lines = new Map(billLines(state, state.machine, path, book).map((line) => [line.part, line.line]));
-  return prepared.network.deliveries.reduce((sum, { part, needers }) => {
-    const stages = needers.filter((at) => leading.has(prepared.network.tasks[at]!.id));
+/** Cents of trouble up to a stop: of each stage the share of its hours that lie before it. */
+function troubleBy({ network, work, money }: Prepared, { tasks }: Reached, build: number): number {
+  const all = new Float64Array(stageNames.length);
+  const here = new Float64Array(stageNames.length);
+  for (let at = 0; at < tasks.length; at += 1) {
+    const stage = stageAt(network.tasks[at]!.stage);
+    const hours = work.all[at]![build]!;
+    all[stage]! += hours;
+    if (tasks[at]) here[stage]! += hours;
+  }
+  let cents = 0;
+  for (const [stage, column] of money.trouble) {
+    const at = stageAt(stage);
+    cents += (column[build]! * here[at]!) / (all[at]! || 1);
+  }
+  return cents;
+}
+
+/** Adds one build up at one stop. */
+function fill(columns: StopColumns, prepared: Prepared, reached: Reached, run: Run, build: number): void {
+  const { work, money } = prepared;
+  let [hours, weeks, cents, ordered] = [0, 0, 0, 0];
+  for (let at = 0; at < reached.tasks.length; at += 1) {
+    if (!reached.tasks[at]) continue;
+    hours += work.all[at]![build]!;
+    weeks = Math.max(weeks, run.finish[at]!);
+  }
+  for (let number = 0; number < reached.deliveries.length; number += 1) {
+    const paid = money.deliveries[number]![build]!;
+    if (reached.deliveries[number]) cents += paid;
+    if (reached.deliveries[number] || run.ordered[number]! <= weeks) ordered += paid;
+  }
+  const met = troubleBy(prepared, reached, build);
+  columns.money[build] = cents + met;
+  columns.ordered[build] = ordered + met;
+  columns.hours[build] = hours;
+  columns.weeks[build] = weeks;
+}
+
+/** What the lines needed by a stop bring when they are sold again, dollars. */
+function resaleAt({ own, state, path, book }: PreparedPath, leading: ReadonlySet<string>): Band {
+  const { tasks, deliveries } = own.network;
+  const lines = new Map(
+    billLines(state, state.machine, path, book).map((line) => [line.part, line.line] as const),
+  );
+  return deliveries.reduce((sum, { part, needers }) => {
+    const stages = needers.filter((at) => leading.has(tasks[at]!.id)).map((at) => stageAt(tasks[at]!.stage));
     if (stages.length === 0) return sum;
-    const builtIn = stages.some((at) => stageAt(prepared.network.tasks[at]!.stage) >= FIRST_ON_MACHINE);
+    const builtIn = Math.max(...stages) >= FIRST_ON_MACHINE;
     return addBands(sum, resaleOf(part, lines.get(part) ?? NOTHING, builtIn));
   }, NOTHING);
 }
 
-/** Where a path may stop, with money, hours and weeks so far in the builds. Worked out when somebody asks. */
-export function stopsOf(path: Path, book: PriceBook): StopPlan[] {
-  const machine = machineOf(path.size, path.facts);
-  const edition = editionOf(book);
-  const plan = planState(path, machine);
-  const ways = waysOf(path, plan, book.seed).map(({ state, from, to }) => ({
-    prepared: prepare(state, machine, path, edition),
-    from,
-    to,
-  }));
-  const own = prepare(plan.state, machine, path, edition);
-  const stops = planOf(plan.state).stages.flatMap((stage) => (stage.stop ? [stage.stop] : []));
-  return stops.map(({ id, after, say }) => {
-    const columns = newColumns();
-    for (const { prepared, from, to } of ways) fill(columns, prepared, after, from, to);
-    const leading = leadingTo(after, own.network.tasks);
+/** Where a path may stop, with money, hours and weeks so far in the builds. */
+export function stopsOf(ready: PreparedPath): StopPlan[] {
+  const stops = planOf(ready.state).stages.flatMap((stage) => (stage.stop ? [stage.stop] : []));
+  const columns = stops.map(newColumns);
+  for (const prepared of ready.ways) {
+    const reached = stops.map(({ after }) => reachedAt(prepared, after));
+    eachRun(prepared, (run, build) => {
+      for (let at = 0; at < stops.length; at += 1) fill(columns[at]!, prepared, reached[at]!, run, build);
+    });
+  }
+  return stops.map(({ id, after, say }, at) => {
+    const leading = leadingTo(after, ready.own.network.tasks);
+    const { money, ordered, hours, weeks } = columns[at]!;
     return {
       id,
       after,
       say,
-      tasks: own.network.tasks.filter((task) => leading.has(task.id)).map((task) => task.id),
-      money: rangeOf(columns.money, CENTS),
-      ordered: rangeOf(columns.ordered, CENTS),
-      hours: rangeOf(columns.hours),
-      weeks: rangeOf(columns.weeks),
-      resale: resaleAt(path, book, own, plan.state, leading),
+      tasks: ready.own.network.tasks.filter((task) => leading.has(task.id)).map((task) => task.id),
+      money: rangeOf(money, CENTS),
+      ordered: rangeOf(ordered, CENTS),
+      hours: rangeOf(hours),
+      weeks: rangeOf(weeks),
+      resale: resaleAt(ready, leading),
     };
   });
 }

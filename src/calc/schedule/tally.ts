@@ -1,12 +1,8 @@
-import type { Machine } from '../core/machine.ts';
-import type { Path } from '../core/path.ts';
-import type { Progress } from '../core/progress.ts';
 import type { StageId } from '../core/task.ts';
-import type { Column, Edition } from '../cost/edition.ts';
+import type { Column } from '../cost/edition.ts';
 import { BUILDS } from '../cost/strata.ts';
-import type { Way } from '../cost/ways.ts';
 import { WEEKS_A_MONTH } from './dates.ts';
-import { eachRun, lengthOf, type Prepared, prepare, spansOut } from './runs.ts';
+import { eachRun, lengthOf, type Prepared, spansOut } from './runs.ts';
 import { stageNames } from './stages.ts';
 import type { Run } from './worker.ts';
 
@@ -23,8 +19,6 @@ export interface Tally {
   readonly stageCents: ReadonlyMap<StageId, Column>;
   /** Cents paid in each month, by number from zero. */
   readonly monthCents: readonly Column[];
-  /** The ways that the builds stand on, with their builds. */
-  readonly ways: readonly { readonly prepared: Prepared; readonly from: number; readonly to: number }[];
 }
 
 const column = (): Column => new Float64Array(BUILDS);
@@ -70,13 +64,7 @@ function addTime(tally: Tally, { network, work }: Prepared, run: Run, build: num
 }
 
 /** Works every build on its way of answering and adds everything up. */
-export function tallyOf(
-  ways: readonly Way[],
-  machine: Machine,
-  path: Path,
-  edition: Edition,
-  progress?: Progress,
-): Tally {
+export function tallyOf(ways: readonly Prepared[]): Tally {
   const tally: Tally = {
     weeks: column(),
     weeksOut: column(),
@@ -84,22 +72,12 @@ export function tallyOf(
     stageHours: byStage(),
     stageCents: byStage(),
     monthCents: Array.from({ length: MONTHS }, column),
-    ways: ways.map(({ state, from, to }) => ({
-      prepared: prepare(state, machine, path, edition, progress),
-      from,
-      to,
-    })),
   };
-  for (const { prepared, from, to } of tally.ways) {
-    eachRun(
-      prepared,
-      (run, build) => {
-        addTime(tally, prepared, run, build);
-        addMoney(tally, prepared, run, build);
-      },
-      from,
-      to,
-    );
+  for (const prepared of ways) {
+    eachRun(prepared, (run, build) => {
+      addTime(tally, prepared, run, build);
+      addMoney(tally, prepared, run, build);
+    });
   }
   return tally;
 }

@@ -1,0 +1,35 @@
+import type { State } from '../choices/state.ts';
+import type { Path } from '../core/path.ts';
+import type { PriceBook } from '../core/price-book.ts';
+import type { Progress } from '../core/progress.ts';
+import { editionOf } from '../cost/edition.ts';
+import { planState, waysOf } from '../cost/ways.ts';
+import { machineOf } from '../facts.ts';
+import { type Prepared, prepare } from './runs.ts';
+
+/** A path ready to be worked: the plan itself in every build, and the ways of answering that the builds stand on. */
+export interface PreparedPath {
+  readonly path: Path;
+  readonly book: PriceBook;
+  readonly state: State;
+  readonly own: Prepared;
+  readonly ways: readonly Prepared[];
+}
+
+export function preparePath(path: Path, book: PriceBook, progress?: Progress): PreparedPath {
+  const machine = machineOf(path.size, path.facts);
+  const edition = editionOf(book);
+  const plan = planState(path, machine);
+  const own = prepare(plan.state, machine, path, edition, progress);
+  const ways = waysOf(path, plan, book.seed);
+  return {
+    path,
+    book,
+    state: plan.state,
+    own,
+    ways:
+      ways.length === 1
+        ? [own]
+        : ways.map(({ state, from, to }) => prepare(state, machine, path, edition, progress, { from, to })),
+  };
+}
