@@ -15,7 +15,7 @@ export interface Progress {
   /** Hours spent so far, by task id, ticked or not. */
   readonly spent: Readonly<Record<string, number>>;
   readonly notes: Readonly<Record<string, string>>;
-  /** Ticks of the make-first list, by task id. */
+  /** Ticks of the make-first list, by the id of its line. */
   readonly shelf: Readonly<Record<string, readonly ShelfMark[]>>;
 }
 
