@@ -26,6 +26,7 @@ export type { Contradiction } from './schedule/contradictions.ts';
 export { dayAfter, isDay } from './schedule/dates.ts';
 export type { HoldStand, HoursStand, StopWork } from './schedule/gates.ts';
 export type { MeasuredReading } from './schedule/measured.ts';
+export { type RuleOfThumb, ruleOfThumb } from './schedule/rule-of-thumb.ts';
 export type { ShelfLine } from './schedule/shelf.ts';
 export { type StagedOrAtOnce, stagedOrAtOnce } from './schedule/staged.ts';
 export type { Standing, TaskStand } from './schedule/stands.ts';

@@ -39,17 +39,16 @@ export interface StopPlan {
 const stageAt = (stage: StageId): number => stageNames.findIndex(({ id }) => id === stage);
 
 /**
- * The tasks that lead to a stop. Before the lathe is touched: everything up to that stage. Afterwards: the work on the
- * machine up to it with whatever that waits for. Up to the carriage only what the first round of a staged job holds.
+ * The tasks that lead to a stop, with whatever they wait for: the first round of a staged job up to that stage, or the
+ * whole of a job that is done at once; beyond the carriage also later rounds, as far as the work on the machine needs them.
  */
 function leadingTo(after: StageId, ordered: readonly PlannedTask[]): Set<string> {
   const stop = stageAt(after);
   const first = new Set(roundsOf(ordered)[0]!.tasks.map((task) => task.id));
-  const counts = (task: PlannedTask): boolean => {
-    const stage = stageAt(task.stage);
-    const inRange = stage <= stop && (stop < FIRST_ON_MACHINE || stage >= FIRST_ON_MACHINE);
-    return inRange && (stop > FIRST_ON_MACHINE || first.has(task.id));
-  };
+  const counts = ({ id, stage }: PlannedTask): boolean =>
+    stop === stageNames.length - 1 ||
+    (stageAt(stage) <= stop &&
+      (first.has(id) || (stop > FIRST_ON_MACHINE && stageAt(stage) >= FIRST_ON_MACHINE)));
   const before = new Map(ordered.map((task) => [task.id, task.after]));
   return withAncestors(
     ordered.filter(counts).map((task) => task.id),
