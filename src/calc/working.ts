@@ -23,9 +23,10 @@ export type { DeliveryRow } from './schedule/calendar-deliveries.ts';
 export type { MonthRow } from './schedule/calendar-months.ts';
 export type { StageRow } from './schedule/calendar-stages.ts';
 export type { Contradiction } from './schedule/contradictions.ts';
-export { dayAfter, isDay } from './schedule/dates.ts';
+export { dayAtWeek } from './schedule/dates.ts';
 export type { HoldStand, HoursStand, StopWork } from './schedule/gates.ts';
 export type { MeasuredReading } from './schedule/measured.ts';
+export { isDay } from './schedule/order-by.ts';
 export { type RuleOfThumb, ruleOfThumb } from './schedule/rule-of-thumb.ts';
 export type { ShelfLine } from './schedule/shelf.ts';
 export { type StagedOrAtOnce, stagedOrAtOnce } from './schedule/staged.ts';
@@ -61,7 +62,12 @@ export function workingOf(path: Path, book: PriceBook, progress: Progress = noth
   const stands = standsOf(network, ready.state, path, progress);
   const next = stands.find((stand) => stand.standing === 'next')?.id;
   const stopWork = stopWorkOf(network.tasks, progress);
-  const readings = measuredOf(ready.state, order, riskRows(ready.state, editionOf(book)), progress);
+  const readings = measuredOf(
+    ready.state,
+    order,
+    riskRows(ready.state, ready.state.machine, path, editionOf(book)),
+    progress,
+  );
   return {
     ...(next === undefined ? {} : { next }),
     tasks: stands,

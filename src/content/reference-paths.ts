@@ -9,7 +9,7 @@ export interface NamedPath {
   readonly path: Path;
 }
 
-const EDITION = '2026-11';
+const EDITION = '2026-12';
 
 type Said = Readonly<Record<string, string | readonly string[]>>;
 

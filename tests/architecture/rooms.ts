@@ -21,14 +21,15 @@ const PLANNING = [
   'calc/why-totals',
 ];
 
-const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', 'calc/why-number', 'calc/working'];
+/** What islands ask when somebody wants to know more than the report says. */
+const ON_REQUEST = ['calc/why-number', 'calc/working', 'calc/worst-builds', 'calc/old-prices'];
+const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', ...ON_REQUEST];
 const SHOWN_TO_ISLANDS = [
   'calc/core',
   'calc/guide',
   'calc/facts',
   'calc/evaluate',
-  'calc/why-number',
-  'calc/working',
+  ...ON_REQUEST,
   'calc/report',
   'calc/trade',
   'link',
@@ -43,8 +44,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'calc/subsystems': ['calc/core', 'calc/formulas'],
   ...Object.fromEntries(PLANNING.map((room) => [room, [...GROUND, ...PLANNING]])),
   'calc/evaluate': [...GROUND, ...PLANNING],
-  'calc/why-number': [...GROUND, ...PLANNING, 'calc/evaluate'],
-  'calc/working': [...GROUND, ...PLANNING],
+  ...Object.fromEntries(ON_REQUEST.map((room) => [room, [...GROUND, ...PLANNING, 'calc/evaluate']])),
   link: [...CALC, 'content'],
   export: [...CALC, 'link', 'content'],
   content: ['calc/core', 'calc/guide', 'calc/facts'],

@@ -22,6 +22,8 @@ export interface Path {
   readonly chances?: Readonly<Record<string, number>>;
   /** A flat share of the goods set aside for trouble, fraction of one, in place of the risks; never both. */
   readonly allowance?: number;
+  /** Day the work starts, ISO 8601: order-by days then become dates. Private, like the purchases. */
+  readonly start?: string;
 }
 
 export const emptyPath = (edition: string): Path => ({

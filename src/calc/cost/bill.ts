@@ -26,8 +26,12 @@ const wanted: readonly (readonly CompiledNeed[])[] = parts.map((part) => [
 
 const unwanted: readonly (readonly CompiledNeed[])[] = parts.map((part) => fromRules(part, 'removesPart'));
 
-const amount = (need: Need, machine: Machine): number =>
-  typeof need.qty === 'number' ? need.qty : need.qty(machine);
+function amount({ qty }: Need, state: State, machine: Machine): number {
+  if (typeof qty === 'number') return qty;
+  if (typeof qty === 'function') return qty(machine);
+  const figure = state.measure(qty.figure);
+  return figure > 0 ? Math.ceil(figure) : 0;
+}
 
 const isSummed: readonly boolean[] = parts.map((part) => part.combine === 'sum');
 
@@ -37,7 +41,7 @@ function asked(needs: readonly CompiledNeed[], summed: boolean, state: State, ma
   for (let at = 0; at < needs.length; at += 1) {
     const { need, when } = needs[at]!;
     if (!when(state)) continue;
-    const qty = amount(need, machine);
+    const qty = amount(need, state, machine);
     total = summed ? total + qty : Math.max(total, qty);
   }
   return total;
@@ -52,6 +56,19 @@ export function quantities(state: State, machine: Machine): Float64Array {
   }
   return result;
 }
+
+const kept: readonly (readonly CompiledNeed[])[] = parts.map(({ keep = [] }) =>
+  keep.map((need) => ({ need, when: compile(need.when) })),
+);
+
+/** Units of a part kept as spares on top of the need. */
+export const sparesOf = (at: number, state: State, machine: Machine): number =>
+  kept[at]!.length === 0 ? 0 : asked(kept[at]!, true, state, machine);
+
+/** Why they are kept, each reason once. */
+export const sparesWhy = (state: State, at: number): string[] => [
+  ...new Set(kept[at]!.filter(({ when }) => when(state)).map(({ need }) => need.why)),
+];
 
 /** The reasons for a line, in the owner's words, each once. */
 export function reasons(state: State, at: number): string[] {

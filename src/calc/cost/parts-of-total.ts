@@ -8,7 +8,11 @@ import { mean } from './spread.ts';
 const signed = (line: BillLine): Band => (line.credit ? scaleBand(line.line, -1) : line.line);
 
 /** What the total is made of: sums of lines as bands, and means over the builds that add up to the mean of the total. */
-export function moneyParts(lines: readonly BillLine[], totals: Totals, landedRate: Band): MoneyParts {
+export function moneyParts(
+  lines: readonly BillLine[],
+  totals: Totals,
+  landedRate: Band,
+): Omit<MoneyParts, 'cents'> {
   const once = lines.filter((line) => !line.yearly);
   const goods = once.filter((line) => !line.credit);
   const meanCredit = sumOf(once.filter((line) => line.credit).map((line) => line.line));

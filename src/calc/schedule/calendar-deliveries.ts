@@ -3,7 +3,7 @@ import type { Range } from '../core/range.ts';
 import type { Column } from '../cost/edition.ts';
 import { BUILDS } from '../cost/strata.ts';
 import { parts } from '../trade.ts';
-import { dayAfter } from './dates.ts';
+import { dayAtWeek } from './dates.ts';
 import type { Network } from './network.ts';
 import { rangeOf } from './ranges.ts';
 import type { Prepared } from './runs.ts';
@@ -75,7 +75,7 @@ function rowOf(
   const [, likely, slow] = book.parts[part]!.leadDays;
   const needed = rangeOf(start);
   const by = (days: number): number => Math.max(0, needed.p50 - days / DAYS_A_WEEK);
-  const day = (week: number): string => dayAfter(firstDay!, week);
+  const day = (week: number): string => dayAtWeek(firstDay!, week);
   return {
     part,
     name: parts[at]!.name,

@@ -1,14 +1,14 @@
 import { type Band, NOTHING, scaleBand } from '../core/band.ts';
 import type { StageId } from '../core/task.ts';
 import type { Column } from '../cost/edition.ts';
-import { billLines, sumOf } from '../cost/lines.ts';
+import { sumOf } from '../cost/lines.ts';
 import { spreadOf } from '../cost/spread.ts';
 import { BUILDS } from '../cost/strata.ts';
 import type { BillLine, Spread } from '../report.ts';
 import { hasOtherLathe } from './plan.ts';
 import type { PreparedPath } from './prepared-ways.ts';
 import { nameOfStage, stageNames } from './stages.ts';
-import { stageOfDelivery, type Tally } from './tally.ts';
+import { BESIDE_THE_PLAN, stageOfDelivery, type Tally } from './tally.ts';
 import type { Watched, When } from './watch.ts';
 
 const CENTS = 100;
@@ -37,19 +37,18 @@ function edge(columns: readonly Column[], pick: (a: number, b: number) => number
 
 /** The stages of the plan in the order of the trade, and the total of their lines. */
 export function stageRows(
-  { own: prepared, state, path, book }: PreparedPath,
+  { own: prepared, state, lines: once }: PreparedPath,
   seen: Watched,
   tally: Tally,
   firstDay: string | undefined,
 ): { rows: StageRow[]; lines: Band } {
-  const once = billLines(state, state.machine, path, book).filter((line) => !line.yearly);
   const stageOf = new Map(
     prepared.network.deliveries.map(({ part }, number) => [part, stageOfDelivery(prepared, number)]),
   );
   const rows = stageNames.flatMap(({ id }) => {
     const places = prepared.network.tasks.flatMap((task, at) => (task.stage === id ? [at] : []));
     if (places.length === 0) return [];
-    const own = once.filter((line) => stageOf.get(line.part) === id);
+    const own = once.filter((line) => (stageOf.get(line.part) ?? BESIDE_THE_PLAN) === id);
     const start = edge(
       places.map((at) => seen.start[at]!),
       Math.min,

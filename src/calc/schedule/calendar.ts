@@ -9,8 +9,8 @@ import type { Spread } from '../report.ts';
 import { type DeliveryRow, deliveryRows } from './calendar-deliveries.ts';
 import { type MonthRow, monthsOf } from './calendar-months.ts';
 import { type StageRow, stageRows } from './calendar-stages.ts';
-import { isDay } from './dates.ts';
 import { floatsOf } from './float.ts';
+import { isDay } from './order-by.ts';
 import { preparePath } from './prepared-ways.ts';
 import { rangeOf } from './ranges.ts';
 import { type Prepared, type Span, spansOut } from './runs.ts';
@@ -57,12 +57,16 @@ export interface Calendar {
 
 export interface CalendarOptions {
   readonly progress?: Progress;
-  /** First day, or today for a job under way: YYYY-MM-DD. What is no day is left out. */
+  /** First day, or today for a job under way: YYYY-MM-DD; the path's own start when missing. What is no day is left out. */
   readonly start?: string;
 }
 
 /** The calendar of a path at the prices of a book, worked out when somebody asks. */
-export function calendarOf(path: Path, book: PriceBook, { progress, start }: CalendarOptions = {}): Calendar {
+export function calendarOf(
+  path: Path,
+  book: PriceBook,
+  { progress, start = path.start }: CalendarOptions = {},
+): Calendar {
   const ready = preparePath(path, book, progress);
   const { own } = ready;
   const tally = tallyOf(ready.ways);

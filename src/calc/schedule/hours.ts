@@ -48,14 +48,14 @@ export function troubleOf(
   const empty = (): Map<StageId, Column> =>
     new Map([...new Set(home.values())].map((stage) => [stage, new Float64Array(BUILDS)]));
   const [hours, cents] = [empty(), empty()];
-  for (const { at, builds } of way.risks) {
+  for (const { at, builds, spared } of way.risks) {
     const stage = home.get(risks[at]!.stage)!;
     const struck = edition.risks[at]!;
     for (let build = from; build < to; build += 1) {
       const place = struck.rank[build]!;
       if (place >= builds) continue;
       hours.get(stage)![build]! += struck.hours[place]! / HUNDREDTHS;
-      cents.get(stage)![build]! += struck.money[place]!;
+      if (!spared) cents.get(stage)![build]! += struck.money[place]!;
     }
   }
   return { hours, cents };

@@ -1,7 +1,7 @@
 import type { State } from '../choices/state.ts';
 import type { Path } from '../core/path.ts';
 import type { PriceBook } from '../core/price-book.ts';
-import { quantities } from '../cost/bill.ts';
+import { wantedOf } from '../cost/wanted.ts';
 import type { PlannedTask } from '../report.ts';
 import { parts } from '../trade.ts';
 import { needersOf } from './needed-by.ts';
@@ -16,7 +16,6 @@ export interface Delivery {
   readonly part: string;
   /** Position in the trade's list of parts. */
   readonly at: number;
-  readonly qty: number;
   /** Task whose end sends the order; -1: ordered on the first day. */
   readonly orderedAfter: number;
   /** Tasks that cannot start without it, the first needed at the front. */
@@ -78,15 +77,15 @@ const isHere = (path: Path, part: string): boolean =>
   path.owned.includes(part) || arrivedStates.includes(path.purchases?.[part]?.state ?? 'need');
 
 function deliveriesOf(layout: Layout, state: State, path: Path, book: PriceBook): Delivery[] {
-  const bought = quantities(state, state.machine);
+  const wanted = wantedOf(state, state.machine, book);
   const inPlan = new Set(layout.place.keys());
   return parts.flatMap((part, at) => {
-    if (bought[at] === 0 || part.yearly) return [];
+    if (wanted[at]!.need === 0 || part.yearly) return [];
     const needers = needersOf(part.id, inPlan)
       .map((id) => layout.place.get(id)!)
       .sort((a, b) => a - b);
     const orderedAfter = orderPoint(layout, needers, book.parts[part.id]!.leadDays[1]);
-    return [{ part: part.id, at, qty: bought[at]!, orderedAfter, needers, here: isHere(path, part.id) }];
+    return [{ part: part.id, at, orderedAfter, needers, here: isHere(path, part.id) }];
   });
 }
 

@@ -2,8 +2,9 @@ import type { State } from '../choices/state.ts';
 import { figure, type Machine } from '../core/machine.ts';
 import type { Path } from '../core/path.ts';
 import { nothingDone, type Progress } from '../core/progress.ts';
-import { resolve } from '../cost/builds.ts';
+import { fillTotals, newTotals, resolve } from '../cost/builds.ts';
 import type { Column, Edition } from '../cost/edition.ts';
+import type { Orders } from '../cost/orders.ts';
 import { everyBuild, type Stretch, type TaskWork, taskWork, troubleOf } from './hours.ts';
 import { leadsOf } from './leads.ts';
 import { type MoneyColumns, moneyColumns } from './money.ts';
@@ -27,18 +28,21 @@ export function prepare(
   machine: Machine,
   path: Path,
   edition: Edition,
+  orders: Orders,
   progress: Progress = nothingDone,
   builds: Stretch = everyBuild,
 ): Prepared {
   const network = networkOf(state, path, edition.book);
-  const way = resolve(state, machine, path, edition);
+  const way = resolve(state, machine, path, edition, orders);
+  const totals = newTotals();
+  fillTotals(totals, way, edition, builds.from, builds.to);
   const trouble = troubleOf(network.tasks, way, edition, builds);
   return {
     network,
     plan: workable(network),
     work: taskWork(network.tasks, state, edition, trouble, progress, builds),
     leads: network.deliveries.map(({ part }) => leadsOf(edition.book, part)),
-    money: moneyColumns(network, way, trouble, machine.size, path, edition, builds),
+    money: moneyColumns(network, { state, path, edition, orders, way, totals }, trouble, builds),
     hoursAWeek: figure(machine, 'hours-per-week'),
     builds,
   };

@@ -2,7 +2,6 @@ import { addBands, type Band, NOTHING } from '../core/band.ts';
 import type { Range } from '../core/range.ts';
 import type { StageId } from '../core/task.ts';
 import type { Column } from '../cost/edition.ts';
-import { billLines } from '../cost/lines.ts';
 import { BUILDS } from '../cost/strata.ts';
 import type { PlannedTask } from '../report.ts';
 import { planOf } from './plan.ts';
@@ -114,7 +113,7 @@ function fill(columns: StopColumns, prepared: Prepared, reached: Reached, run: R
     if (reached.deliveries[number]) cents += paid;
     if (reached.deliveries[number] || run.ordered[number]! <= weeks) ordered += paid;
   }
-  const met = troubleBy(prepared, reached, build);
+  const met = troubleBy(prepared, reached, build) + money.loose[build]!;
   columns.money[build] = cents + met;
   columns.ordered[build] = ordered + met;
   columns.hours[build] = hours;
@@ -122,11 +121,9 @@ function fill(columns: StopColumns, prepared: Prepared, reached: Reached, run: R
 }
 
 /** What the lines needed by a stop bring when they are sold again, dollars. */
-function resaleAt({ own, state, path, book }: PreparedPath, leading: ReadonlySet<string>): Band {
+function resaleAt({ own, lines: bill }: PreparedPath, leading: ReadonlySet<string>): Band {
   const { tasks, deliveries } = own.network;
-  const lines = new Map(
-    billLines(state, state.machine, path, book).map((line) => [line.part, line.line] as const),
-  );
+  const lines = new Map(bill.map((line) => [line.part, line.line] as const));
   return deliveries.reduce((sum, { part, needers }) => {
     const stages = needers.filter((at) => leading.has(tasks[at]!.id)).map((at) => stageAt(tasks[at]!.stage));
     if (stages.length === 0) return sum;

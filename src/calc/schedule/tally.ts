@@ -6,6 +6,8 @@ import { eachRun, lengthOf, type Prepared, spansOut } from './runs.ts';
 import { stageNames } from './stages.ts';
 import type { Run } from './worker.ts';
 
+/** Where money stands that was spent on what the plan of today does not ask for. */
+export const BESIDE_THE_PLAN: StageId = 'design-and-order';
 /** Longest plan that the table of months holds; what falls later counts in its last month. */
 const MONTHS = 120;
 
@@ -43,6 +45,8 @@ function addMoney(tally: Tally, prepared: Prepared, run: Run, build: number): vo
     tally.stageCents.get(stageOfDelivery(prepared, number))![build]! += paid;
     tally.monthCents[monthOf(paidAt(prepared, run, number, paid))]![build]! += paid;
   }
+  tally.stageCents.get(BESIDE_THE_PLAN)![build]! += money.loose[build]!;
+  tally.monthCents[0]![build]! += money.loose[build]!;
   const ends = new Map<StageId, number>();
   for (const [at, { stage }] of network.tasks.entries())
     ends.set(stage, Math.max(ends.get(stage) ?? 0, run.finish[at]!));

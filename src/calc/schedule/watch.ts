@@ -1,7 +1,7 @@
 import type { Range } from '../core/range.ts';
 import type { Column } from '../cost/edition.ts';
 import { BUILDS } from '../cost/strata.ts';
-import { dayAfter } from './dates.ts';
+import { dayAtWeek } from './dates.ts';
 import { rangeOf } from './ranges.ts';
 import { eachRun, type Prepared } from './runs.ts';
 import { newRun, work } from './worker.ts';
@@ -60,6 +60,6 @@ export function watchTasks(prepared: Prepared): Watched {
 function whenOf(start: Column, finish: Column, firstDay: string | undefined): When {
   const range = { start: rangeOf(start), finish: rangeOf(finish) };
   if (firstDay === undefined) return range;
-  const days = { from: dayAfter(firstDay, range.start.p50), to: dayAfter(firstDay, range.finish.p50) };
+  const days = { from: dayAtWeek(firstDay, range.start.p50), to: dayAtWeek(firstDay, range.finish.p50) };
   return { ...range, days };
 }

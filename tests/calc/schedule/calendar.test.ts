@@ -3,13 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { emptyPath } from '../../../src/calc/core/path.ts';
 import { nothingDone } from '../../../src/calc/core/progress.ts';
 import { editionOf } from '../../../src/calc/cost/edition.ts';
+import { ordersOf } from '../../../src/calc/cost/orders.ts';
 import { totalsOf } from '../../../src/calc/cost/totals.ts';
 import { planState, waysOf } from '../../../src/calc/cost/ways.ts';
 import { evaluate } from '../../../src/calc/evaluate.ts';
 import { machineOf } from '../../../src/calc/facts.ts';
 import { preparePath } from '../../../src/calc/schedule/prepared-ways.ts';
 import { tallyOf } from '../../../src/calc/schedule/tally.ts';
-import { calendarOf, dayAfter, isDay } from '../../../src/calc/working.ts';
+import { calendarOf, dayAtWeek, isDay } from '../../../src/calc/working.ts';
 import { currentEdition } from '../../../src/content/edition.ts';
 import { pathOf, referencePaths } from '../../../src/content/reference-paths.ts';
 
@@ -18,6 +19,20 @@ const cases = [
   ['in stages', pathOf({ 'order-of-work': 'in-stages' })] as const,
   ['electrics first, small lathe', pathOf({ 'order-of-work': 'bench-electrics-first' }, 'small')] as const,
   ['nothing answered', emptyPath(currentEdition.edition)] as const,
+  [
+    'quotes, orders, and one part that the plan does not ask for',
+    pathOf({}, 'medium', {
+      purchases: {
+        'ball-screw-carriage': { state: 'ordered', price: '72.50', seller: 'far away' },
+        'closed-set-57': { state: 'quoted', price: '111.11' },
+        'steel-cabinet-part': { state: 'checked', price: '95', seller: 'near by' },
+        'indexing-changer': { state: 'arrived', price: '500' },
+      },
+      sellers: { 'far away': { abroad: true }, 'near by': { freight: '12' } },
+    }),
+  ] as const,
+  ['a flat allowance', pathOf({}, 'medium', { allowance: 0.1 })] as const,
+  ['own chances', pathOf({}, 'medium', { chances: { 'bed-twist': 0.9, 'seized-bolts': 0 } })] as const,
   ['own parts', pathOf({}, 'large', { owned: ['closed-set-57', 'steel-cabinet-part'] })] as const,
 ];
 
@@ -27,7 +42,10 @@ const worst = (a: ArrayLike<number>, b: ArrayLike<number>): number =>
 describe.each(cases)('%s', (_, path) => {
   const machine = machineOf(path.size, path.facts);
   const plan = planState(path, machine);
-  const totals = totalsOf(waysOf(path, plan, currentEdition.seed), machine, path, editionOf(currentEdition));
+  const edition = editionOf(currentEdition);
+  const ways = waysOf(path, plan, currentEdition.seed);
+  const orders = ordersOf(plan.state, machine, path, edition);
+  const totals = totalsOf(ways, machine, path, edition, orders);
   const tally = tallyOf(preparePath(path, currentEdition).ways);
   const sum = (columns: Iterable<Float64Array>): Float64Array => {
     const total = new Float64Array(totals.money.length);
@@ -94,8 +112,8 @@ describe.each(cases)('%s', (_, path) => {
   test('typical days follow the weeks, and order-by dates leave the likely lead', () => {
     for (const { days, start, finish } of calendar.tasks) {
       expect(days).toEqual({
-        from: dayAfter('2027-01-04', start.p50),
-        to: dayAfter('2027-01-04', finish.p50),
+        from: dayAtWeek('2027-01-04', start.p50),
+        to: dayAtWeek('2027-01-04', finish.p50),
       });
     }
     for (const row of calendar.deliveries) {
@@ -151,8 +169,8 @@ test('days: one that does not exist is none, and a week later is seven days', ()
     false,
     false,
   ]);
-  expect(dayAfter('2027-12-29', 1)).toBe('2028-01-05');
-  expect(dayAfter('2028-02-28', 1 / 7)).toBe('2028-02-29');
-  expect(() => dayAfter('2027-02-30', 1)).toThrow('not a day');
+  expect(dayAtWeek('2027-12-29', 1)).toBe('2028-01-05');
+  expect(dayAtWeek('2028-02-28', 1 / 7)).toBe('2028-02-29');
+  expect(() => dayAtWeek('2027-02-30', 1)).toThrow('not a day');
   expect(calendarOf(referencePaths[0]!.path, currentEdition, { start: '2027-02-30' }).start).toBeUndefined();
 });

@@ -88,4 +88,9 @@ export const neededBy: readonly NeededBy[] = [
     tasks: ['strip-carriage', 'strip-cross-slide', 'swap-spindle-motor', 'first-power-on-machine'],
     parts: ['pullers-and-spanners'],
   },
+  {
+    tasks: ['carriage-brackets', 'cross-brackets', 'fit-out-cabinet'],
+    parts: ['tapping-drills', 'small-taps'],
+  },
+  { tasks: ['first-power-on-machine'], parts: ['spare-belt', 'spare-coupling-element', 'spare-fuses'] },
 ];

@@ -1,5 +1,6 @@
 import { all, is } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
+import { screwOrder } from '../motors/screw-order.ts';
 import { compoundParts } from './parts-compound.ts';
 import { ballOnCross, beltOnCross, noKit } from './screw.ts';
 
@@ -13,6 +14,8 @@ const screws: readonly Part[] = [
     combine: 'most',
     scaled: true,
     inspect: 'Thread length, total length, run-out of the stub under 0.03 mm, play of the nut.',
+    stage: 'make-first',
+    size: screwOrder('cross'),
     needs: [{ when: is('cross-screw', 'ball-screw-12'), qty: 1, why: 'moves the cross slide' }],
   },
   {
@@ -24,6 +27,8 @@ const screws: readonly Part[] = [
     combine: 'most',
     scaled: true,
     inspect: 'Flange across its flats, thread and total length, run-out of the stub, play of the nut.',
+    stage: 'make-first',
+    size: screwOrder('cross'),
     needs: [{ when: is('cross-screw', 'ball-screw-16'), qty: 1, why: 'moves the cross slide' }],
   },
   {
@@ -34,6 +39,8 @@ const screws: readonly Part[] = [
     unit: 'each',
     combine: 'most',
     inspect: 'Thread and total length, play of the nut.',
+    stage: 'make-first',
+    size: screwOrder('cross'),
     needs: [{ when: is('cross-screw', 'ball-screw-8'), qty: 1, why: 'moves the cross slide' }],
   },
   {
@@ -65,6 +72,8 @@ const screws: readonly Part[] = [
     combine: 'most',
     scaled: true,
     spares: 'One spare nut.',
+    stage: 'make-first',
+    size: screwOrder('cross'),
     needs: [{ when: is('cross-screw', 'sliding-cross-screw'), qty: 1, why: 'moves the cross slide' }],
   },
   {
@@ -75,6 +84,7 @@ const screws: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     scaled: true,
+    stage: 'make-first',
     needs: [
       {
         when: is('cross-screw', 'original-cross-screw'),
@@ -90,6 +100,7 @@ const screws: readonly Part[] = [
     note: 'Small block that ties the nut to the slide. Check its height against the tunnel.',
     unit: 'each',
     combine: 'most',
+    stage: 'make-first',
     needs: [{ when: all(ballOnCross, noKit), qty: 1, why: 'one for the cross ball nut' }],
   },
 ];
@@ -105,6 +116,7 @@ const ends: readonly Part[] = [
     scaled: true,
     spares: 'A spare bearing pair.',
     inspect: 'End play: push and pull with an indicator. Over 0.01 mm, change the bearings.',
+    stage: 'make-first',
     needs: [
       {
         when: all(is('cross-screw-hold', 'bought-cross-block'), noKit),
@@ -121,6 +133,7 @@ const ends: readonly Part[] = [
     unit: 'pair',
     combine: 'most',
     scaled: true,
+    stage: 'make-first',
     needs: [{ when: is('cross-screw-hold', 'made-cross-block'), qty: 1, why: 'for the block you bore' }],
   },
   {
@@ -148,6 +161,7 @@ const ends: readonly Part[] = [
     scaled: true,
     spares: 'A spare belt.',
     inspect: 'Bores within 0.01 mm of the shafts.',
+    stage: 'make-first',
     needs: [
       { when: all(beltOnCross, noKit), qty: 1, why: 'drives the cross screw from the motor beside it' },
     ],
@@ -179,6 +193,7 @@ const ends: readonly Part[] = [
     combine: 'most',
     spares: 'A spare element.',
     inspect: 'Both bores against both shafts.',
+    stage: 'make-first',
     needs: [{ when: is('cross-motor-place', 'front-direct'), qty: 1, why: 'joins motor and cross screw' }],
   },
   {
@@ -189,6 +204,7 @@ const ends: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     scaled: true,
+    stage: 'make-first',
     needs: [
       {
         when: all(is('cross-motor-place', 'rear-belt'), noKit),
