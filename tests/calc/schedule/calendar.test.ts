@@ -36,6 +36,9 @@ const cases = [
   ['own parts', pathOf({}, 'large', { owned: ['closed-set-57', 'steel-cabinet-part'] })] as const,
 ];
 
+/** A second round of parcels, for which the quick figure has no room. */
+const inRounds = new Set(cases.filter(([name]) => name === 'in stages').map(([, path]) => path));
+
 const worst = (a: ArrayLike<number>, b: ArrayLike<number>): number =>
   Array.from(a, (value, at) => Math.abs(value - b[at]!)).reduce((x, y) => Math.max(x, y), 0);
 
@@ -121,6 +124,12 @@ describe.each(cases)('%s', (_, path) => {
       expect(row.orderBy).toBeLessThanOrEqual(row.needed.p50);
       expect(row.spare.p10).toBeGreaterThanOrEqual(0);
     }
+  });
+
+  test('the quick figure of the report lies within three weeks of the calendar', () => {
+    const { weeksTotal, weeksOut } = evaluate(path, currentEdition);
+    expect(Math.abs(weeksTotal.p50 - calendar.weeks.p50)).toBeLessThan(inRounds.has(path) ? 6 : 3);
+    expect(Math.abs(weeksOut.p50 - calendar.weeksOut.p50)).toBeLessThan(3);
   });
 
   test('it is plain data', () => {
