@@ -114,8 +114,10 @@ export function moneyColumns(
   const stages = [...trouble.cents.keys()];
   const met = stages.map((stage) => trouble.cents.get(stage)!);
   const troubles = giveOut(totals.troubleMoney, met, loose, builds);
+  for (const [number, column] of goods.entries())
+    for (let build = builds.from; build < builds.to; build += 1) column[build]! += landed[number]![build]!;
   return {
-    deliveries: goods.map((column, number) => column.map((cents, build) => cents + landed[number]![build]!)),
+    deliveries: goods,
     loose,
     trouble: new Map(stages.map((stage, at) => [stage, troubles[at]!])),
   };
