@@ -127,6 +127,7 @@ export const fitTasks: readonly Task[] = [
       'prove-stop-circuit',
       'bond-and-measure-earths',
       'interim-stop',
+      'alarm-test',
     ],
     tools: 'Indicator, spring scale, spanners',
     lathe: 'usable',

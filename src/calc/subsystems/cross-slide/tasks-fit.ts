@@ -153,6 +153,7 @@ export const fitting: readonly Task[] = [
       'interim-stop',
       'bond-and-measure-earths',
       'bore-pulleys',
+      'alarm-test',
     ],
     tools: 'Spanners, indicator',
     lathe: 'usable',
