@@ -4,7 +4,8 @@ import type { Column } from '../cost/edition.ts';
 import { spreadOf } from '../cost/spread.ts';
 import { BUILDS } from '../cost/strata.ts';
 import type { PlannedTask, Spread } from '../report.ts';
-import { planOf } from './plan.ts';
+import { hasOtherLathe, planOf } from './plan.ts';
+import { roundsOf } from './rounds.ts';
 import type { Prepared } from './runs.ts';
 
 /** A hold point and the tasks that keep it shut. Plain data. */
@@ -12,17 +13,42 @@ export interface HoldStand {
   readonly id: string;
   readonly name: string;
   readonly say: string;
+  readonly tasks: readonly string[];
+  /** Those that are not ticked. */
   readonly open: readonly string[];
   readonly passed: boolean;
 }
 
+const LATER_ROUND =
+  'Nothing that the next stage takes apart still needs this lathe: its parts are made, measured and on the shelf, with a spare of what could be spoilt.';
+
+/** In stages an only lathe has a make-first hold before each of them. */
+function laterRounds(state: State, ordered: readonly PlannedTask[]): Omit<HoldStand, 'open' | 'passed'>[] {
+  if (hasOtherLathe(state)) return [];
+  return roundsOf(ordered)
+    .slice(1)
+    .map(({ tasks }, at) => ({
+      id: `hold-make-first-${at + 2}`,
+      name: `Hold point A, round ${at + 2}`,
+      say: LATER_ROUND,
+      tasks: tasks.filter((task) => task.lathe === 'cutting').map((task) => task.id),
+    }))
+    .filter(({ tasks }) => tasks.length > 0);
+}
+
 /** The hold points of a plan as they stand. */
-export const holdsOf = (state: State, progress: Progress): HoldStand[] =>
-  planOf(state).stages.flatMap(({ hold }) => {
-    if (!hold) return [];
-    const open = hold.tasks.filter((id) => !(id in progress.done));
-    return [{ id: hold.id, name: hold.name, say: hold.say, open, passed: open.length === 0 }];
+export function holdsOf(state: State, progress: Progress): HoldStand[] {
+  const { stages } = planOf(state);
+  const planned = stages.flatMap(({ hold }) => (hold ? [hold] : []));
+  const later = laterRounds(
+    state,
+    stages.flatMap((stage) => stage.tasks),
+  );
+  return [...planned, ...later].map(({ id, name, say, tasks }) => {
+    const open = tasks.filter((task) => !(task in progress.done));
+    return { id, name, say, tasks, open, passed: open.length === 0 };
   });
+}
 
 /** Where mains work begins: the plan stops to say so. Plain data. */
 export interface StopWork {

@@ -1,6 +1,7 @@
 import { addBands, NOTHING } from '../core/band.ts';
 import type { StageId } from '../core/task.ts';
 import type { HoldPoint, PlannedTask, StagePlan, StoppingPoint } from '../report.ts';
+import { roundsOf } from './rounds.ts';
 
 export const stageNames: readonly { readonly id: StageId; readonly name: string }[] = [
   { id: 'decide', name: 'Decide' },
@@ -72,7 +73,10 @@ const holds: readonly (Omit<HoldPoint, 'tasks'> & { readonly holds: (task: Plann
   },
 ];
 
-/** The holds that apply to this plan, with the tasks they wait for; the make-first hold falls away with a second lathe. */
+/**
+ * The holds that apply to this plan, with the tasks they wait for. The make-first hold falls away with a second lathe, and
+ * in stages it asks only for what the first of them needs: the rest is made once the carriage runs.
+ */
 function holdAfter(
   stage: StageId,
   tasks: readonly PlannedTask[],
@@ -80,7 +84,8 @@ function holdAfter(
 ): HoldPoint | undefined {
   const hold = holds.find((each) => each.after === stage);
   if (!hold || (hold.id === 'hold-make-first' && otherLathe)) return undefined;
-  const waitsFor = tasks.filter(hold.holds).map((task) => task.id);
+  const first = hold.id === 'hold-make-first' ? roundsOf(tasks)[0]!.tasks : tasks;
+  const waitsFor = first.filter(hold.holds).map((task) => task.id);
   const { holds: _, ...shown } = hold;
   return waitsFor.length > 0 ? { ...shown, tasks: waitsFor } : undefined;
 }

@@ -142,6 +142,20 @@ describe('holds and mains', () => {
     expect(shut.find((hold) => hold.id === 'hold-stop-circuit')!.passed).toBe(true);
   });
 
+  test('in stages the make-first hold is split, a round before each stage; the parts of all rounds together are those of the job', () => {
+    const path = pathOf({ 'order-of-work': 'in-stages' });
+    const makeFirst = workingOf(path, currentEdition).holds.filter((hold) =>
+      hold.id.startsWith('hold-make-first'),
+    );
+    expect(makeFirst.length).toBeGreaterThanOrEqual(2);
+    expect(makeFirst[0]!.tasks).toContain('spare-of-each-carriage');
+    expect(makeFirst[0]!.tasks).not.toContain('spare-of-each-cross');
+    const cutting = evaluate(path, currentEdition)
+      .stages.flatMap((stage) => stage.tasks)
+      .filter((task) => task.lathe === 'cutting');
+    expect(makeFirst.flatMap((hold) => hold.tasks).sort()).toEqual(cutting.map((task) => task.id).sort());
+  });
+
   test('the stop-work note stands before the first task on mains that is still to do', () => {
     const { stopWork } = workingOf(reference, currentEdition);
     expect(stopWork!.before).toBe('fit-out-cabinet');
