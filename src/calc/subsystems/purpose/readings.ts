@@ -86,6 +86,25 @@ const surveyed: readonly Reading[] = [
       ['hidden-wear'],
     ),
   },
+  ...(
+    [
+      ['tailstock-upright', 'Quill of the tailstock out of true, upright', mm(0.02)],
+      ['tailstock-sideways', 'Quill of the tailstock out of true, sideways', mm(0.015)],
+    ] as const
+  ).map(
+    ([id, what, atMost]): Reading => ({
+      ...survey,
+      id,
+      what,
+      where: 'over 100 mm',
+      atMost,
+      points: points(
+        'Holes drilled from it run off: set it over, or drill from the tool post.',
+        ['drilling-test', 'drill-alignment'],
+        ['hidden-wear'],
+      ),
+    }),
+  ),
   {
     ...survey,
     id: 'play-carriage-today',
