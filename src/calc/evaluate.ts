@@ -20,6 +20,7 @@ import { sellerRows } from './cost/seller-rows.ts';
 import { shopOrders } from './cost/shop-orders.ts';
 import { mean, spreadOf } from './cost/spread.ts';
 import { totalsOf } from './cost/totals.ts';
+import { wantedOf } from './cost/wanted.ts';
 import { planState, waysOf } from './cost/ways.ts';
 import { machineOf } from './facts.ts';
 import { findingsOf } from './findings.ts';
@@ -50,12 +51,13 @@ export function evaluate(path: Path, book: PriceBook): Report {
   const machine = machineOf(path.size, path.facts);
   const edition = editionOf(book);
   const plan = planState(path, machine);
-  const orders = ordersOf(plan.state, machine, path, edition);
+  const wanted = wantedOf(plan.state, machine, book);
+  const orders = ordersOf(wanted, path, edition);
   const ways = waysOf(path, plan, book.seed);
   const totals = totalsOf(ways, machine, path, edition, orders);
   const schedule = planOf(plan.state);
   const calendar = calendarOf(schedule.stages, figure(machine, 'hours-per-week'), path.start);
-  const lines = billLines({ state: plan.state, machine, path, book, calendar }, orders);
+  const lines = billLines({ state: plan.state, machine, path, book, calendar, wanted }, orders);
   return {
     path,
     edition: { id: book.edition, date: book.date, basis: book.basis },
@@ -64,7 +66,7 @@ export function evaluate(path: Path, book: PriceBook): Report {
     bill: { once: lines.filter((line) => !line.yearly), perYear: lines.filter((line) => line.yearly) },
     stages: schedule.stages,
     order: schedule.order,
-    risks: riskRows(plan.state, machine, path, edition),
+    risks: riskRows(plan.state, path, edition, wanted),
     ...moneyOf(totals, lines, plan, path, edition, orders),
     yearly: yearlyBand(lines),
     ...timeOf(totals, machine, schedule),

@@ -288,6 +288,8 @@ export interface MoneyParts {
     readonly committed: number;
     readonly stillToBuy: number;
   };
+  /** From the bare parts that people quote to the mean of everything, step by step; whole cents that add up to the total. */
+  readonly fromBare: readonly { readonly name: string; readonly cents: number }[];
 }
 
 /** Money of the report: the whole total as a spread, and how much of it is settled. */

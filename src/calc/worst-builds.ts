@@ -5,6 +5,7 @@ import { resolve, type Totals } from './cost/builds.ts';
 import { type Edition, editionOf } from './cost/edition.ts';
 import { ordersOf } from './cost/orders.ts';
 import { totalsOf } from './cost/totals.ts';
+import { wantedOf } from './cost/wanted.ts';
 import { planState, type Way, waysOf } from './cost/ways.ts';
 import { machineOf } from './facts.ts';
 
@@ -63,7 +64,7 @@ export function worstBuilds(path: Path, book: PriceBook, count = 5): WorstBuild[
   const machine = machineOf(path.size, path.facts);
   const edition: Edition = editionOf(book);
   const plan = planState(path, machine);
-  const orders = ordersOf(plan.state, machine, path, edition);
+  const orders = ordersOf(wantedOf(plan.state, machine, edition.book), path, edition);
   const ways = waysOf(path, plan, book.seed);
   const totals = totalsOf(ways, machine, path, edition, orders);
   const base = baseOf(totals);

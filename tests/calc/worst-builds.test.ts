@@ -6,6 +6,7 @@ import { resolve } from '../../src/calc/cost/builds.ts';
 import { editionOf } from '../../src/calc/cost/edition.ts';
 import { ordersOf } from '../../src/calc/cost/orders.ts';
 import { totalsOf } from '../../src/calc/cost/totals.ts';
+import { wantedOf } from '../../src/calc/cost/wanted.ts';
 import { planState, waysOf } from '../../src/calc/cost/ways.ts';
 import { evaluate } from '../../src/calc/evaluate.ts';
 import { machineOf } from '../../src/calc/facts.ts';
@@ -64,7 +65,7 @@ test('all reasons of a build together are exactly what it costs beyond the base'
     const edition = editionOf(currentEdition);
     const machine = machineOf(path.size, path.facts);
     const plan = planState(path, machine);
-    const orders = ordersOf(plan.state, machine, path, edition);
+    const orders = ordersOf(wantedOf(plan.state, machine, edition.book), path, edition);
     const totals = totalsOf(waysOf(path, plan, currentEdition.seed), machine, path, edition, orders);
     const way = resolve(plan.state, machine, path, edition, orders);
     const base = baseOf(totals);

@@ -67,16 +67,17 @@ export interface Resolved extends Bought {
   readonly allowance?: number;
 }
 
-/** Which columns, how often, for one set of choices; `orders` are what was quoted and bought, priced on the plan. */
+/** Which columns, how often, for one set of choices; `given`: what was quoted and bought, priced on the plan. */
 export function resolve(
   state: State,
   machine: Machine,
   path: Path,
   edition: Edition,
-  orders: Orders = ordersOf(state, machine, path, edition),
+  given?: Orders,
 ): Resolved {
   const allowance = allowanceOf(path);
   const wanted = wantedOf(state, machine, edition.book);
+  const orders = given ?? ordersOf(wanted, path, edition);
   return {
     ...boughtOf(wanted, state, machine, path, edition, orders),
     ...workOf(state, edition),

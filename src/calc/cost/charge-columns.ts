@@ -6,14 +6,14 @@ import type { Column } from './edition.ts';
 import { scoresToPert } from './pert.ts';
 import { carriageBand, type Rate } from './rates.ts';
 import type { ShopOrder } from './shop-orders.ts';
-import { stratifiedScores } from './strata.ts';
+import { BUILDS, stratifiedScores } from './strata.ts';
 
-/** Charges of one order of which something is only known as a range: cents, or a column of them, and shares. */
+/** Charges of one order of which something is only known as a range: columns of cents and of shares. */
 export interface OpenCharge {
   readonly terms: OrderTerms;
-  readonly carriage: Column | number;
-  readonly duty: Column | number;
-  readonly tax: Column | number;
+  readonly carriage: Column;
+  readonly duty: Column;
+  readonly tax: Column;
 }
 
 /** What comes on top of quoted and bought goods: exact cents, and what has to be worked out build by build. */
@@ -47,14 +47,15 @@ function carriageColumn(book: PriceBook, { carriage, ship }: OrderTerms, nth: nu
   );
 }
 
-const at = (value: Column | number, build: number): number =>
-  typeof value === 'number' ? value : value[build]!;
+/** A figure that is the same in every build, as a column: the loop over the builds then reads all alike. */
+const asColumn = (value: Column | number): Column =>
+  typeof value === 'number' ? new Float64Array(BUILDS).fill(value) : value;
 
 const openCharge = (terms: OrderTerms, nth: number, book: PriceBook): OpenCharge => ({
   terms,
-  carriage: carriageColumn(book, terms, nth),
-  duty: rateColumn(book, terms.duty),
-  tax: terms.shop.taxIncluded ? 0 : rateColumn(book, terms.tax),
+  carriage: asColumn(carriageColumn(book, terms, nth)),
+  duty: asColumn(rateColumn(book, terms.duty)),
+  tax: asColumn(terms.shop.taxIncluded ? 0 : rateColumn(book, terms.tax)),
 });
 
 /** Adds carriage, duty and tax of one order to the builds `from` to `to`: the sums of `dueOn` in whole cents. */
@@ -65,14 +66,16 @@ export function addOpen(
   to: number,
 ): void {
   const sales = terms.country === 'united-states';
-  const carriageTaxed = terms.shop.carriageTaxed === true;
   const net = wholeCents(terms.net);
-  const goods = wholeCents(terms.goods);
+  const taxedGoods = sales ? wholeCents(terms.goods) : net;
+  const taxedCarriage = !sales || terms.shop.carriageTaxed === true ? 1 : 0;
+  const taxedDuty = sales ? 0 : 1;
   for (let build = from; build < to; build += 1) {
-    const carried = at(carriage, build);
-    const dutyDue = at(duty, build) * (net + carried);
-    const taxed = sales ? goods + (carriageTaxed ? carried : 0) : net + carried + dutyDue;
-    sum[build]! += carried + Math.round(dutyDue) + Math.round(taxed * at(tax, build));
+    const carried = carriage[build]!;
+    const dutyDue = duty[build]! * (net + carried);
+    const taxed = taxedGoods + taxedCarriage * carried + taxedDuty * dutyDue;
+    // Half up by floor: several times faster than Math.round, and the same for what is never below zero.
+    sum[build]! += carried + Math.floor(dutyDue + 0.5) + Math.floor(taxed * tax[build]! + 0.5);
   }
 }
 

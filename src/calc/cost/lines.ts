@@ -13,7 +13,7 @@ import { reasons, sparesWhy } from './bill.ts';
 import { sizedBand } from './edition.ts';
 import type { Orders } from './orders.ts';
 import { type Priced, shownPurchase } from './purchase-lines.ts';
-import { packsFor, unitsToPay, type Wanted, wantedOf } from './wanted.ts';
+import { packsFor, unitsToPay, type Wanted } from './wanted.ts';
 
 /** Exact product, dollars to the cent. Whole cents a whole number of times need no decimals to be exact. */
 export const times = (band: Band, qty: number): Band => {
@@ -47,6 +47,8 @@ interface Sheet {
   readonly path: Path;
   readonly book: PriceBook;
   readonly calendar: Calendar;
+  /** What the plan wants of every part, by position. */
+  readonly wanted: readonly Wanted[];
 }
 
 /**
@@ -55,7 +57,7 @@ interface Sheet {
  */
 export function billLines(sheet: Sheet, orders: Orders): BillLine[] {
   const owned = new Set(sheet.path.owned);
-  const wanted = wantedOf(sheet.state, sheet.machine, sheet.book);
+  const { wanted } = sheet;
   return parts.flatMap((part, at): BillLine[] => {
     const order = orders.get(at);
     if (wanted[at]!.need === 0 && !order?.spent) return [];

@@ -1,10 +1,8 @@
-import type { State } from '../choices/state.ts';
-import type { Machine } from '../core/machine.ts';
 import type { Path } from '../core/path.ts';
 import { parts } from '../trade.ts';
 import type { Edition } from './edition.ts';
 import { type Priced, pricePurchase } from './purchase-lines.ts';
-import { unitsToPay, wantedOf } from './wanted.ts';
+import { unitsToPay, type Wanted } from './wanted.ts';
 
 /** Purchases that count, by position of the part. */
 export type Orders = ReadonlyMap<number, Priced>;
@@ -13,11 +11,10 @@ export const NO_ORDERS: Orders = new Map();
 
 const positions = new Map(parts.map((part, at) => [part.id, at]));
 
-/** What the owner quoted or bought, priced once on the plan: amounts are the same in every build. */
-export function ordersOf(plan: State, machine: Machine, path: Path, { book }: Edition): Orders {
+/** What the owner quoted or bought, priced once on what the plan wants: amounts are the same in every build. */
+export function ordersOf(wanted: readonly Wanted[], path: Path, { book }: Edition): Orders {
   const { purchases, currency } = path;
   if (!purchases) return NO_ORDERS;
-  const wanted = wantedOf(plan, machine, book);
   const orders = new Map<number, Priced>();
   for (const [id, purchase] of Object.entries(purchases)) {
     const at = positions.get(id);

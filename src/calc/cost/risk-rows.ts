@@ -1,12 +1,11 @@
 import type { State } from '../choices/state.ts';
-import type { Machine } from '../core/machine.ts';
 import type { Path } from '../core/path.ts';
 import type { RiskRow } from '../report.ts';
 import { risks } from '../trade.ts';
 import type { Edition } from './edition.ts';
 import { chanceOf, isCounted, leversOf, ownChance, sparesHeld } from './risks.ts';
 import { BUILDS } from './strata.ts';
-import { wantedOf } from './wanted.ts';
+import type { Wanted } from './wanted.ts';
 
 /** Mean over all builds of what a risk costs in the builds that it strikes. */
 function expected(column: Float64Array, builds: number): number {
@@ -29,8 +28,7 @@ const shown = risks.map(
 );
 
 /** The risks of a path, ranked by what they cost on average: money, with an hour weighed as ten dollars to order them. */
-export function riskRows(state: State, machine: Machine, path: Path, edition: Edition): RiskRow[] {
-  const wanted = wantedOf(state, machine, edition.book);
+export function riskRows(state: State, path: Path, edition: Edition, wanted: readonly Wanted[]): RiskRow[] {
   const rows = risks.flatMap((risk, at): RiskRow[] => {
     const ours = chanceOf(at, state);
     if (ours === 0) return [];

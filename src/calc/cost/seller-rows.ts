@@ -4,7 +4,7 @@ import type { PriceBook } from '../core/price-book.ts';
 import type { Charge, SellerRow } from '../report.ts';
 import { parts } from '../trade.ts';
 import { addUp, centText } from './amounts.ts';
-import { carriageEnds, dueOn, isExact, type OrderTerms } from './charges.ts';
+import { carriageEnds, type Due, dueOn, isExact, type OrderTerms } from './charges.ts';
 import type { Rate } from './rates.ts';
 import type { ShopOrder } from './shop-orders.ts';
 
@@ -35,12 +35,18 @@ function taxWords({ shop, country, tax }: OrderTerms): string {
 const dutyWords = ({ shop, duty }: OrderTerms): string =>
   shop.abroad ? `${rateWords(duty)} of goods and carriage` : 'none: ships within the country';
 
+/** Duty and tax at the low, likely and high end; one sum serves all three where nothing is a range. */
+function duesOf(terms: OrderTerms, carriages: readonly Money[]): readonly Due[] {
+  const at = (end: number): Due => dueOn(terms, carriages[end]!, terms.tax.band[end]!, terms.duty.band[end]!);
+  if (!isExact(terms)) return [at(0), at(1), at(2)];
+  const known = at(1);
+  return [known, known, known];
+}
+
 /** Goods, carriage, tax and duty of one order; every printed sum is rounded once and the total adds the printed ones. */
 function termedRow(order: ShopOrder, terms: OrderTerms, book: PriceBook) {
   const carriages = carriageEnds(terms, book);
-  const dues = carriages.map((carriage, end) =>
-    dueOn(terms, carriage, terms.tax.band[end]!, terms.duty.band[end]!),
-  );
+  const dues = duesOf(terms, carriages);
   const totals = carriages.map((carriage, end) =>
     addUp([order.goods, carriage, dues[end]!.tax, dues[end]!.duty]),
   );

@@ -8,6 +8,7 @@ import { type Difference, differenceOfBuilds } from '../cost/difference.ts';
 import { type Edition, editionOf } from '../cost/edition.ts';
 import { ordersOf } from '../cost/orders.ts';
 import { totalsOf } from '../cost/totals.ts';
+import { wantedOf } from '../cost/wanted.ts';
 import { waysOf } from '../cost/ways.ts';
 import { designOf } from '../design.ts';
 import { machineOf } from '../facts.ts';
@@ -62,7 +63,7 @@ function worseIn(before: Judged, after: Judged): string[] {
 /** The builds of a plan at the prices of a book. */
 function buildsOf({ path, state, status }: Planned, machine: Machine, edition: Edition): Totals {
   const plan = { state, status: [...status] };
-  const orders = ordersOf(state, machine, path, edition);
+  const orders = ordersOf(wantedOf(state, machine, edition.book), path, edition);
   return totalsOf(waysOf(path, plan, edition.book.seed), machine, path, edition, orders);
 }
 

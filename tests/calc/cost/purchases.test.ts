@@ -8,6 +8,7 @@ import { ordersOf } from '../../../src/calc/cost/orders.ts';
 import { exactSum, sellerRows } from '../../../src/calc/cost/seller-rows.ts';
 import { shopOrders } from '../../../src/calc/cost/shop-orders.ts';
 import { totalsOf } from '../../../src/calc/cost/totals.ts';
+import { wantedOf } from '../../../src/calc/cost/wanted.ts';
 import { planState, waysOf } from '../../../src/calc/cost/ways.ts';
 import { evaluate, type Report, type SellerRow } from '../../../src/calc/evaluate.ts';
 import { machineOf } from '../../../src/calc/facts.ts';
@@ -27,7 +28,7 @@ function leastAndCommitted(path: Path, at: PriceBook): { least: number; committe
   const machine = machineOf(path.size, path.facts);
   const edition = editionOf(at);
   const plan = planState(path, machine);
-  const orders = ordersOf(plan.state, machine, path, edition);
+  const orders = ordersOf(wantedOf(plan.state, machine, edition.book), path, edition);
   const { money, credits } = totalsOf(waysOf(path, plan, at.seed), machine, path, edition, orders);
   let least = Number.POSITIVE_INFINITY;
   for (let build = 0; build < money.length; build += 1)
@@ -51,6 +52,7 @@ function checkSums({ money, sellers, bill }: Report): void {
   const { goods, landed, trouble, credit, total, committed, stillToBuy } = money.parts.cents;
   expect(goods + landed + trouble + credit).toBe(total);
   expect(committed + stillToBuy + trouble + credit).toBe(total);
+  expect(money.parts.fromBare.reduce((sum, { cents }) => sum + cents, 0)).toBe(total);
   expect(Math.abs(total / 100 - money.mean)).toBeLessThan(0.0051);
   for (const state of ['spent', 'quoted'] as const) {
     const rows = sellers.filter((row) => row.state === state);

@@ -19,6 +19,7 @@ export const spareParts: readonly Part[] = [
     name: 'Tapping drills of the size most holes have',
     note: 'Cobalt, stub length, for M5 or M6. As many as finish every hole with 19 chances in 20, broken ones counted.',
     combine: 'most',
+    inspect: 'Size on the shank, with a micrometer: the tapped hole stands or falls with it.',
     needs: [
       {
         when: drillsCastings,
@@ -33,6 +34,7 @@ export const spareParts: readonly Part[] = [
     name: 'Spiral-point taps of the size most holes have',
     note: 'M5 or M6, with cutting oil and no haste. A broken tap in the bed costs an evening.',
     combine: 'most',
+    inspect: 'Thread and pitch against a screw of the lot.',
     needs: [
       {
         when: drillsCastings,
@@ -47,6 +49,7 @@ export const spareParts: readonly Part[] = [
     name: 'Spare toothed belt',
     note: 'One of each length and pitch in the machine; write the number of teeth on the bag.',
     combine: 'sum',
+    inspect: 'Teeth, pitch and width against the belt that is fitted.',
     needs: [
       belt(is('carriage-coupling', 'carriage-belt-1-1', 'carriage-belt-2-1'), 'the carriage'),
       belt(is('cross-motor-place', 'front-belt', 'rear-belt'), 'the cross slide'),
