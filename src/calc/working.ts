@@ -65,7 +65,7 @@ export function workingOf(path: Path, book: PriceBook, progress: Progress = noth
   const readings = measuredOf(
     ready.state,
     order,
-    riskRows(ready.state, ready.state.machine, path, editionOf(book)),
+    riskRows(ready.state, path, editionOf(book), ready.wanted),
     progress,
   );
   return {

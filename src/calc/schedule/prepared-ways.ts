@@ -5,6 +5,7 @@ import type { Progress } from '../core/progress.ts';
 import { editionOf } from '../cost/edition.ts';
 import { billLines } from '../cost/lines.ts';
 import { ordersOf } from '../cost/orders.ts';
+import { type Wanted, wantedOf } from '../cost/wanted.ts';
 import { planState, waysOf } from '../cost/ways.ts';
 import { machineOf } from '../facts.ts';
 import type { BillLine } from '../report.ts';
@@ -19,6 +20,7 @@ export interface PreparedPath {
   readonly state: State;
   readonly own: Prepared;
   readonly ways: readonly Prepared[];
+  readonly wanted: readonly Wanted[];
   /** Lines of the bill that are paid once. */
   readonly lines: readonly BillLine[];
 }
@@ -27,13 +29,15 @@ export function preparePath(path: Path, book: PriceBook, progress?: Progress): P
   const machine = machineOf(path.size, path.facts);
   const edition = editionOf(book);
   const plan = planState(path, machine);
-  const orders = ordersOf(plan.state, machine, path, edition);
+  const wanted = wantedOf(plan.state, machine, book);
+  const orders = ordersOf(wanted, path, edition);
   const own = prepare(plan.state, machine, path, edition, orders, progress);
   const ways = waysOf(path, plan, book.seed);
   return {
     path,
     book,
     state: plan.state,
+    wanted,
     own,
     lines: billLines(
       {
@@ -42,6 +46,7 @@ export function preparePath(path: Path, book: PriceBook, progress?: Progress): P
         path,
         book,
         calendar: stageDays(planOf(plan.state).stages, own.hoursAWeek),
+        wanted,
       },
       orders,
     ).filter((line) => !line.yearly),

@@ -5,6 +5,7 @@ import { nothingDone } from '../../../src/calc/core/progress.ts';
 import { editionOf } from '../../../src/calc/cost/edition.ts';
 import { ordersOf } from '../../../src/calc/cost/orders.ts';
 import { totalsOf } from '../../../src/calc/cost/totals.ts';
+import { wantedOf } from '../../../src/calc/cost/wanted.ts';
 import { planState, waysOf } from '../../../src/calc/cost/ways.ts';
 import { evaluate } from '../../../src/calc/evaluate.ts';
 import { machineOf } from '../../../src/calc/facts.ts';
@@ -47,7 +48,7 @@ describe.each(cases)('%s', (_, path) => {
   const plan = planState(path, machine);
   const edition = editionOf(currentEdition);
   const ways = waysOf(path, plan, currentEdition.seed);
-  const orders = ordersOf(plan.state, machine, path, edition);
+  const orders = ordersOf(wantedOf(plan.state, machine, currentEdition), path, edition);
   const totals = totalsOf(ways, machine, path, edition, orders);
   const tally = tallyOf(preparePath(path, currentEdition).ways);
   const sum = (columns: Iterable<Float64Array>): Float64Array => {
