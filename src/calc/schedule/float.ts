@@ -30,7 +30,7 @@ export function floatsOf({ network, work, leads, hoursAWeek }: Prepared): {
     })),
     ...deliveries.map(({ orderedAfter, here }, number) => ({
       id: parcel(number),
-      duration: here ? 0 : mean(leads[number]!),
+      duration: here ? 0 : mean(leads()[number]!),
       after: orderedAfter < 0 ? [] : [tasks[orderedAfter]!.id],
     })),
   ];

@@ -2,7 +2,7 @@ import type { State } from '../choices/state.ts';
 import type { Path } from '../core/path.ts';
 import type { StageId } from '../core/task.ts';
 import { wholeCents } from '../cost/amounts.ts';
-import type { Resolved, Totals } from '../cost/builds.ts';
+import type { Totals } from '../cost/builds.ts';
 import type { Column, Edition } from '../cost/edition.ts';
 import type { Orders } from '../cost/orders.ts';
 import { BUILDS } from '../cost/strata.ts';
@@ -26,7 +26,6 @@ export interface MoneySources {
   readonly path: Path;
   readonly edition: Edition;
   readonly orders: Orders;
-  readonly way: Resolved;
   /** The totals of this way. */
   readonly totals: Totals;
 }

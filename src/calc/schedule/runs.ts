@@ -16,11 +16,21 @@ export interface Prepared {
   readonly network: Network;
   readonly plan: Workable;
   readonly work: TaskWork;
-  readonly leads: readonly Column[];
-  readonly money: MoneyColumns;
+  readonly leads: () => readonly Column[];
+  /** Worked out when first asked for: what is next costs nothing. */
+  readonly money: () => MoneyColumns;
   readonly hoursAWeek: number;
   /** The builds that stand on it; the columns are zero elsewhere. */
   readonly builds: Stretch;
+}
+
+/** Made at first use and kept. */
+function kept<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
 }
 
 export function prepare(
@@ -34,15 +44,17 @@ export function prepare(
 ): Prepared {
   const network = networkOf(state, path, edition.book);
   const way = resolve(state, machine, path, edition, orders);
-  const totals = newTotals();
-  fillTotals(totals, way, edition, builds.from, builds.to);
   const trouble = troubleOf(network.tasks, way, edition, builds);
   return {
     network,
     plan: workable(network),
     work: taskWork(network.tasks, state, edition, trouble, progress, builds),
-    leads: network.deliveries.map(({ part }) => leadsOf(edition.book, part)),
-    money: moneyColumns(network, { state, path, edition, orders, way, totals }, trouble, builds),
+    leads: kept(() => network.deliveries.map(({ part }) => leadsOf(edition.book, part))),
+    money: kept(() => {
+      const totals = newTotals();
+      fillTotals(totals, way, edition, builds.from, builds.to);
+      return moneyColumns(network, { state, path, edition, orders, totals }, trouble, builds);
+    }),
     hoursAWeek: figure(machine, 'hours-per-week'),
     builds,
   };
@@ -54,11 +66,12 @@ export function eachRun(
   see: (run: Run, build: number) => void,
 ): void {
   const run = newRun(network);
+  const lead = leads();
   const weeks = new Float64Array(network.tasks.length);
   const days = new Float64Array(network.deliveries.length);
   for (let build = builds.from; build < builds.to; build += 1) {
     for (let at = 0; at < weeks.length; at += 1) weeks[at] = left[at]![build]! / hoursAWeek;
-    for (let at = 0; at < days.length; at += 1) days[at] = leads[at]![build]!;
+    for (let at = 0; at < days.length; at += 1) days[at] = lead[at]![build]!;
     work(plan, weeks, days, run);
     see(run, build);
   }

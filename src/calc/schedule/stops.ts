@@ -92,7 +92,7 @@ function troubleBy({ network, work, money }: Prepared, { tasks }: Reached, build
     if (tasks[at]) here[stage]! += hours;
   }
   let cents = 0;
-  for (const [stage, column] of money.trouble) {
+  for (const [stage, column] of money().trouble) {
     const at = stageAt(stage);
     cents += (column[build]! * here[at]!) / (all[at]! || 1);
   }
@@ -101,7 +101,8 @@ function troubleBy({ network, work, money }: Prepared, { tasks }: Reached, build
 
 /** Adds one build up at one stop. */
 function fill(columns: StopColumns, prepared: Prepared, reached: Reached, run: Run, build: number): void {
-  const { work, money } = prepared;
+  const { work } = prepared;
+  const money = prepared.money();
   let [hours, weeks, cents, ordered] = [0, 0, 0, 0];
   for (let at = 0; at < reached.tasks.length; at += 1) {
     if (!reached.tasks[at]) continue;

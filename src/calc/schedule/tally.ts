@@ -39,7 +39,8 @@ const paidAt = ({ network }: Prepared, run: Run, number: number, cents: number):
   cents < 0 ? run.finish[network.deliveries[number]!.needers[0]!]! : run.ordered[number]!;
 
 function addMoney(tally: Tally, prepared: Prepared, run: Run, build: number): void {
-  const { network, money } = prepared;
+  const { network } = prepared;
+  const money = prepared.money();
   for (const [number, cents] of money.deliveries.entries()) {
     const paid = cents[build]!;
     tally.stageCents.get(stageOfDelivery(prepared, number))![build]! += paid;

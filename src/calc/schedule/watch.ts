@@ -31,7 +31,7 @@ const latest = (finish: Float64Array): number => finish.reduce((a, b) => Math.ma
 function runAtMeans({ network, plan, work: { left }, leads, hoursAWeek }: Prepared): number {
   const run = newRun(network);
   const weeks = Float64Array.from(left, (column) => mean(column) / hoursAWeek);
-  work(plan, weeks, Float64Array.from(leads, mean), run);
+  work(plan, weeks, Float64Array.from(leads(), mean), run);
   return latest(run.finish);
 }
 

@@ -1,8 +1,7 @@
-import { is, not } from '../../core/condition.ts';
+import { is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import { crossWork } from './screw.ts';
 
-const _onlyLathe = not(is('which-lathe', 'spare-lathe'));
 const base = { subsystem: 'cross-slide' } as const;
 
 export const making: readonly Task[] = [
