@@ -68,6 +68,8 @@ export const LODGERS: Readonly<Record<string, string>> = {
   'calc/facts-turning': 'calc/facts',
   'calc/facts-work': 'calc/facts',
   'calc/facts-workshop': 'calc/facts',
+  'calc/report-bill': 'calc/report',
+  'calc/report-money': 'calc/report',
   '../tests/published/row': 'printed',
   '../tests/published/rows': 'printed',
 };

@@ -57,7 +57,7 @@ function basisOf(
     `${percent(shares.spent)} of the typical total is paid or ordered, ${percent(shares.quoted)} is quoted by a shop.`,
     `${percent(shares.settled)} stands on planning prices for lines whose questions you have answered; ${percent(shares.assumed)} is assumed: open questions, freight, tax and duty not yet quoted, and what goes wrong.`,
     `In the terms of published cost-estimating practice that is a class ${row.class} estimate, good for ${use}. Such an estimate is expected to miss by between ${signed(low[1])} and ${signed(low[0])} on the cheap side and between ${signed(high[0])} and ${signed(high[1])} on the dear side.`,
-    `Eight of ten of our builds lie between ${signed(ours.low)} and ${signed(ours.high)} of the middle. The classes were made for large plants; a small job swings at least as much.`,
+    `Sixteen of 20 of our builds lie between ${signed(ours.low)} and ${signed(ours.high)} of the middle. The classes were made for large plants; a small job swings at least as much.`,
   ];
 }
 

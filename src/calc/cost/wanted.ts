@@ -13,11 +13,30 @@ export interface Wanted {
 
 const NONE: Wanted = { need: 0, keep: 0 };
 
+interface Kept {
+  readonly book: PriceBook;
+  readonly masks: Int32Array;
+  readonly wanted: readonly Wanted[];
+}
+
+/** Bill, builds and risks ask for the same counts: they are kept as long as the choices stay as they were. */
+const kept = new WeakMap<State, Kept>();
+
+const sameMasks = (a: Int32Array, b: Int32Array): boolean => a.every((mask, at) => mask === b[at]);
+
 /**
  * What a plan wants of every part, by position. An edition that prices the bare need counts no spares; a part that it
  * does not know is not wanted at all.
  */
-export function wantedOf(state: State, machine: Machine, book: PriceBook): Wanted[] {
+export function wantedOf(state: State, machine: Machine, book: PriceBook): readonly Wanted[] {
+  const known = kept.get(state);
+  if (known?.book === book && sameMasks(known.masks, state.masks)) return known.wanted;
+  const wanted = countWanted(state, machine, book);
+  kept.set(state, { book, masks: state.masks.slice(), wanted });
+  return wanted;
+}
+
+function countWanted(state: State, machine: Machine, book: PriceBook): Wanted[] {
   const needs = quantities(state, machine);
   const whole = book.packs === 'whole';
   return parts.map((part, at) => {
