@@ -8,6 +8,7 @@ import { planState } from '../src/calc/cost/ways.ts';
 import { evaluate } from '../src/calc/evaluate.ts';
 import { machineOf } from '../src/calc/facts.ts';
 import { decisions } from '../src/calc/guide.ts';
+import { calendarOf, stagedOrAtOnce, workingOf } from '../src/calc/working.ts';
 import { currentEdition } from '../src/content/edition.ts';
 import { perDrawLoop, plainDraws } from './plain-draws.ts';
 
@@ -144,6 +145,24 @@ for (const count of [10, 20, 30, 40]) {
   row(
     `evaluate with the first ${count} questions answered`,
     timed(some, (path) => void evaluate(path, book), 60),
+  );
+}
+
+for (const [name, path] of [
+  ['full path', paths[0]!],
+  ['nothing answered', nothing],
+] as const) {
+  row(
+    `calendar of the builds, ${name}`,
+    timed([path], (one) => void calendarOf(one, book), 7),
+  );
+  row(
+    `how a job stands, ${name}`,
+    timed([path], (one) => void workingOf(one, book), 7),
+  );
+  row(
+    `stages against all at once, ${name}`,
+    timed([path], (one) => void stagedOrAtOnce(one, book), 5),
   );
 }
 

@@ -68,6 +68,7 @@ export interface PlannedTask {
   readonly lathe: LatheState;
   readonly undo: 'can-be-undone' | 'partly' | 'cannot-be-undone';
   readonly test: string;
+  readonly mains?: true;
   readonly safety?: string;
   readonly note?: string;
 }

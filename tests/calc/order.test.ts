@@ -52,10 +52,11 @@ test('nothing on the machine moves under power before the stop circuit is proved
     'first-powered-carriage',
     'fit-cross-motor',
     'swap-spindle-motor',
+    'fit-motor-tailstock',
     'first-power-on-machine',
   ];
   const wrong = paths.flatMap((path) =>
-    untied(worked(path).tasks, ['prove-stop-circuit', 'bond-and-measure-earths'], powered),
+    untied(worked(path).tasks, ['prove-stop-circuit', 'bond-and-measure-earths', 'alarm-test'], powered),
   );
   expect([...new Set(wrong)]).toEqual([]);
 });
@@ -109,4 +110,26 @@ test('the long-lead parts are ordered only after the path is frozen and what dec
   expect([
     ...new Set(paths.flatMap((path) => untied(worked(path).tasks, deciding, ['order-long-lead']))),
   ]).toEqual([]);
+});
+
+test('what stops the machine or keeps people from it is there before the machine has power, and the rest before a cut', () => {
+  const wrong = paths.flatMap((path) => {
+    const { tasks } = worked(path);
+    return [
+      ...untied(
+        tasks,
+        [
+          'fit-motor-starter',
+          'fit-spindle-brake',
+          'fit-power-chuck',
+          'operator-panel-build',
+          'coolant-leak-test',
+        ],
+        ['first-power-on-machine'],
+      ),
+      ...untied(tasks, ['fit-hand-cranks', 'fit-bar-stop', 'set-gang-tools', 'fit-changer'], ['air-cut']),
+      ...untied(tasks, ['rehome-each-part', 'settings-for-each-machine'], ['first-real-part']),
+    ];
+  });
+  expect([...new Set(wrong)]).toEqual([]);
 });

@@ -108,10 +108,36 @@ const coefficients = (
     : [one, row(learningTotal, { ...draft, what: `all of ${n} at ${rate * 100} per cent`, printed: total })];
 });
 
+/**
+ * The same power law read as the average of all pieces so far (Wright) instead of the time of the last one (Crawford):
+ * the average of two takes 80 per cent, so that the second alone takes 60, and the average of four 64.
+ */
+const wright = {
+  ref: 'Wideman, project management glossary papers, appendix 2',
+  at: 'cumulative average against unit',
+};
+const averages = (
+  [
+    ['piece 2 where the average of two takes 80 per cent', 2, (average: number) => 2 * average - 1, '0.60'],
+    ['average of four where that of two takes 80 per cent', 4, Number, '0.64'],
+  ] as const
+).map(([what, n, as, printed]) =>
+  row(learningTime, {
+    what,
+    source: wright,
+    provenance: 'seen',
+    inputs: { first: 1, rate: 0.8, n },
+    as,
+    printed,
+    unit: '1',
+  }),
+);
+
 export const planningRows: readonly PublishedRow[] = [
   ...networkRows,
   ...meanRows,
   chanceRow,
   ...minutes,
   ...coefficients,
+  ...averages,
 ];

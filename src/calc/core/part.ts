@@ -49,3 +49,9 @@ export interface Part {
   readonly inspect?: string;
   readonly needs: readonly Need[];
 }
+
+/** Parts and the tasks that cannot be done without them; tasks that are not in a plan do not count. */
+export interface NeededBy {
+  readonly parts: readonly string[];
+  readonly tasks: readonly string[];
+}

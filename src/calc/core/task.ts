@@ -51,6 +51,8 @@ export interface Task {
   readonly undo: 'can-be-undone' | 'partly' | 'cannot-be-undone';
   /** Test and acceptance: what must be true, with figures. */
   readonly test: string;
+  /** Work on what carries mains: local codes and licensed electricians come first, and the plan stops to say so. */
+  readonly mains?: true;
   /** Said beside the task where somebody could be hurt. */
   readonly safety?: string;
   readonly extra?: readonly ExtraWork[];

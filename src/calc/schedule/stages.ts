@@ -1,6 +1,7 @@
 import { addBands, NOTHING } from '../core/band.ts';
 import type { StageId } from '../core/task.ts';
 import type { HoldPoint, PlannedTask, StagePlan, StoppingPoint } from '../report.ts';
+import { roundsOf } from './rounds.ts';
 
 export const stageNames: readonly { readonly id: StageId; readonly name: string }[] = [
   { id: 'decide', name: 'Decide' },
@@ -14,6 +15,10 @@ export const stageNames: readonly { readonly id: StageId; readonly name: string 
   { id: 'commission', name: 'Commission' },
   { id: 'prove', name: 'Prove and learn' },
 ];
+
+/** With another lathe the parts need not be made on this one. */
+export const nameOfStage = (stage: StageId, otherLathe: boolean): string =>
+  stage === 'make-first' && otherLathe ? 'Make the parts' : stageNames.find(({ id }) => id === stage)!.name;
 
 const stops: readonly StoppingPoint[] = [
   {
@@ -68,7 +73,10 @@ const holds: readonly (Omit<HoldPoint, 'tasks'> & { readonly holds: (task: Plann
   },
 ];
 
-/** The holds that apply to this plan, with the tasks they wait for; the make-first hold falls away with a second lathe. */
+/**
+ * The holds that apply to this plan, with the tasks they wait for. The make-first hold falls away with a second lathe, and
+ * in stages it asks only for what the first of them needs: the rest is made once the carriage runs.
+ */
 function holdAfter(
   stage: StageId,
   tasks: readonly PlannedTask[],
@@ -76,7 +84,8 @@ function holdAfter(
 ): HoldPoint | undefined {
   const hold = holds.find((each) => each.after === stage);
   if (!hold || (hold.id === 'hold-make-first' && otherLathe)) return undefined;
-  const waitsFor = tasks.filter(hold.holds).map((task) => task.id);
+  const first = hold.id === 'hold-make-first' ? roundsOf(tasks)[0]!.tasks : tasks;
+  const waitsFor = first.filter(hold.holds).map((task) => task.id);
   const { holds: _, ...shown } = hold;
   return waitsFor.length > 0 ? { ...shown, tasks: waitsFor } : undefined;
 }
@@ -84,14 +93,14 @@ function holdAfter(
 /** The plan in stages: tasks in order, hours that are the sum of their tasks, holds and stopping points. */
 export function stagesOf(ordered: readonly PlannedTask[], otherLathe: boolean): StagePlan[] {
   return stageNames
-    .map(({ id, name }, number): StagePlan => {
+    .map(({ id }, number): StagePlan => {
       const tasks = ordered.filter((task) => task.stage === id);
       const hold = holdAfter(id, ordered, otherLathe);
       const stop = stops.find((each) => each.after === id);
       return {
         id,
         number,
-        name: id === 'make-first' && otherLathe ? 'Make the parts' : name,
+        name: nameOfStage(id, otherLathe),
         tasks,
         hours: tasks.reduce((sum, task) => addBands(sum, task.hours), NOTHING),
         outOfUse: tasks.some((task) => task.lathe === 'out'),

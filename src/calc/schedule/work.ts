@@ -3,7 +3,8 @@ import { addBands, type Band, scaleBand } from '../core/band.ts';
 import type { ExtraWork, Task } from '../core/task.ts';
 import type { Term } from '../cost/columns.ts';
 import type { Edition } from '../cost/edition.ts';
-import { rules, tasks } from '../trade.ts';
+import { rules, taskIndex, tasks } from '../trade.ts';
+import { practice } from './experience.ts';
 
 interface CompiledScaling {
   readonly when: Test;
@@ -80,16 +81,27 @@ function factor({ scalings }: CompiledTask, state: State): number {
 export function workOf(state: State, edition: Edition): { work: Term[]; workOut: Term[] } {
   const work: Term[] = [];
   const workOut: Term[] = [];
+  const share = practice(state);
   for (let at = 0; at < compiled.length; at += 1) {
     const each = compiled[at]!;
-    if (!isInPlan(each, state)) continue;
-    const list = each.out ? workOut : work;
-    list.push({ column: edition.hours[at]!, times: factor(each, state) });
-    for (const { extra, when } of each.extras) {
-      if (when(state)) list.push({ column: edition.extras.get(extra.id)!, times: 1 });
-    }
+    if (isInPlan(each, state)) addWork(each.out ? workOut : work, at, state, edition, share);
   }
   return { work, workOut };
+}
+
+function addWork(list: Term[], at: number, state: State, edition: Edition, share: number): void {
+  const each = compiled[at]!;
+  list.push({ column: edition.hours[at]!, times: share * factor(each, state) });
+  for (const { extra, when } of each.extras) {
+    if (when(state)) list.push({ column: edition.extras.get(extra.id)!, times: share });
+  }
+}
+
+/** The columns that one task of the plan is made of: the same sums as the totals, task by task. */
+export function termsOfTask(id: string, state: State, edition: Edition): Term[] {
+  const terms: Term[] = [];
+  addWork(terms, taskIndex.get(id)!, state, edition, practice(state));
+  return terms;
 }
 
 /** A task of the plan with its hours as a band and why they differ from the plain task. */
@@ -101,6 +113,7 @@ export interface TaskHours {
 
 /** The tasks of the plan in the order of the trade, with hours as bands: the same sums as the builds. */
 export function taskHours(state: State): TaskHours[] {
+  const share = practice(state);
   return compiled.flatMap((each) => {
     if (!isInPlan(each, state)) return [];
     const extras = each.extras.filter(({ when }) => when(state)).map(({ extra }) => extra);
@@ -109,6 +122,12 @@ export function taskHours(state: State): TaskHours[] {
       (sum, extra) => addBands(sum, extra.hours),
       scaleBand(each.task.hours, factor(each, state)),
     );
-    return [{ task: each.task, hours, because: [...scalings, ...extras].map(({ why }) => why) }];
+    return [
+      {
+        task: each.task,
+        hours: scaleBand(hours, share),
+        because: [...scalings, ...extras].map(({ why }) => why),
+      },
+    ];
   });
 }

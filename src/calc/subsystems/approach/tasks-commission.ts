@@ -31,6 +31,14 @@ export const commissionTasks: readonly Task[] = [
       'swap-compound',
       'fit-slotted-slide',
       'swap-spindle-motor',
+      'alarm-test',
+      'operator-panel-build',
+      'changeover-wiring',
+      'fit-motor-starter',
+      'fit-spindle-brake',
+      'fit-motor-tailstock',
+      'fit-oiler-assembled',
+      'coolant-leak-test',
     ],
     tools: 'Meter, rule, a second person',
     lathe: 'out',
@@ -51,6 +59,8 @@ export const commissionTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'can-be-undone',
     test: 'Within 0.02 mm in 100 (good: 0.01). Play written down at three places: carriage under 0.05 mm, cross slide under 0.03 of its own movement (good: 0.02 and 0.01). Fixed end of each screw under 0.01.',
+    safety:
+      'No work in the chuck, hands clear of screws and belts, a hand on the stop; read the indicator only when the slide stands.',
     note: 'Play is cured in the mechanics first; compensation moves the slide, it does not hold it against the cut.',
     extra: [
       {
@@ -104,7 +114,7 @@ export const commissionTasks: readonly Task[] = [
     tools: 'Indicator',
     lathe: 'out',
     undo: 'can-be-undone',
-    test: 'Raised by a fifth at a time until it loses its place or the error line trips; 60 to 70 % of that speed and 50 to 60 % of that acceleration are kept. 200 cycles at one and a half times the kept values come back to zero.',
+    test: 'Raised by a fifth at a time until it loses its place or the error line trips; 60 to 70 % of that speed and 50 to 60 % of that acceleration are kept. 200 cycles at one and a half times the kept values come back to zero within 0.01 mm.',
     safety: 'Chuck empty, slides far from it, fence in place, guard shut.',
     scale: [
       oneSlideOnly,
@@ -146,6 +156,8 @@ export const commissionTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'can-be-undone',
     test: 'No printed part carries load; play and scale measured again and written down.',
+    safety:
+      'Main switch locked off and the slide supported while a bracket is off. The stop is tried again before the first move.',
     note: 'Plastic creeps under load, so it goes before the first cut in steel.',
     scale: [{ when: leadScrewAlone, by: 0.35, why: 'one motor plate' }],
   },

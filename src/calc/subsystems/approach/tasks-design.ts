@@ -31,6 +31,8 @@ export const designTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Every check that says stop is passed, or accepted in writing with a reason. Later ideas go on a list called "later".',
+    safety:
+      'Where others use the lathe, and above all at work, you become the maker of a changed machine: ask what your law and your insurance want before you order.',
     scale: [
       { when: widerSynchroniser, by: 0.5, why: 'few things to choose' },
       { when: leadScrewSynchroniser, by: 0.25, why: 'one motor, one box, one sensor' },
@@ -176,6 +178,8 @@ export const designTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Bores within 0.01 mm of their shafts; play of each ball screw under 0.05 mm; its end runs true within 0.03; every motor turns. Every bore and shaft written side by side.',
+    safety:
+      'Clamp a motor before it turns, and keep its shaft bare. Mains parts are looked at with the plug out.',
     extra: [
       {
         id: 'extra-incoming-inspection-used',

@@ -16,6 +16,9 @@ const onlyThisLathe = all(not(hasSpareLathe), not(trainingMachine));
 const noneNeedsTheLathe =
   'Nothing on this list still needs the lathe: each part is made and measured, with a spare or a blank of what could be spoilt, and the shelf is photographed.';
 
+const smallParts =
+  'Hold small parts in the right chuck, tool at centre height, key out, eyes covered, no gloves.';
+
 /** Work that has to be finished while the lathe still turns. */
 export const makeFirstTasks: readonly Task[] = [
   {
@@ -44,6 +47,7 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Both collars measured and written down; a taper under 0.02 mm in 100 is good.',
+    safety: 'Key out, eyes covered, sleeves rolled, no gloves, and never abrasive cloth held by hand.',
     note: 'The only proof later of what the conversion changed and what was there before.',
   },
   {
@@ -57,6 +61,7 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Faces parallel within 0.01 mm; registers 38.1 mm for 57 mm motors and 73.0 mm for 86 mm motors go in by hand.',
+    safety: smallParts,
     when: not(trainingMachine),
     scale: [
       { when: widerSynchroniser, by: 0.4, why: 'a motor register and a sensor hub' },
@@ -82,6 +87,7 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: noneNeedsTheLathe,
+    safety: smallParts,
   },
   {
     id: 'spare-of-each-spindle',
@@ -95,6 +101,7 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: noneNeedsTheLathe,
+    safety: smallParts,
     note: 'Once the motor is out, this lathe cannot bore the pulley of its own motor.',
   },
   {
@@ -116,6 +123,7 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: noneNeedsTheLathe,
+    safety: smallParts,
   },
   {
     id: 'bench-rig',
@@ -129,6 +137,8 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Motors cannot walk off, belts are off, and the stop button is within reach.',
+    safety:
+      'Motors clamped and shafts bare before anything is switched on; the button where you reach it without leaning over a motor.',
   },
   {
     id: 'two-collar-after-carriage',
@@ -155,8 +165,9 @@ export const makeFirstTasks: readonly Task[] = [
     tools: 'Crimper, meter, indicator',
     lathe: 'usable',
     undo: 'can-be-undone',
+    mains: true,
     test: 'The carriage returns to zero within 0.01 mm ten times; the red button stops it with the control unplugged.',
-    safety: 'Temporary wiring is fixed, covered and earthed like the final one.',
+    safety: 'Unplugged while you wire. Temporary wiring is fixed, covered and earthed like the final one.',
   },
   {
     id: 'make-stage-two-usable',
@@ -170,6 +181,8 @@ export const makeFirstTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'A trial thread fits its nut; the spindle stops by the red button with the control unplugged.',
+    safety:
+      'Guard shut, key out, the stop proved with the control unplugged before the spindle turns. Main switch locked off while wiring is undone.',
   },
   {
     id: 'two-collar-after-spindle',

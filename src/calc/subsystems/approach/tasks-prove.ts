@@ -10,7 +10,7 @@ import {
 } from './paths.ts';
 
 const firstRun =
-  'Guard shut, single block, a quarter of the feed, hand on feed hold; the jaws stand inside the fence.';
+  'Guard shut, a spring key that is out, single block, a quarter of the feed, hand on feed hold; the jaws stand inside the fence.';
 
 /** Proof on metal, and what keeps it true. */
 export const proveTasks: readonly Task[] = [
@@ -20,7 +20,18 @@ export const proveTasks: readonly Task[] = [
     stage: 'prove',
     name: 'Run a program in the air, then in plastic and aluminium',
     hours: [1, 2, 4],
-    after: ['homing-and-soft-limits', 'noise-soak', 'first-power-on-machine', 'max-speed-clamp'],
+    after: [
+      'homing-and-soft-limits',
+      'noise-soak',
+      'first-power-on-machine',
+      'max-speed-clamp',
+      'fit-hand-cranks',
+      'set-gang-tools',
+      'fit-rear-post',
+      'fit-changer',
+      'fit-lever-closer',
+      'fit-bar-stop',
+    ],
     tools: 'Micrometer, soft bar',
     lathe: 'usable',
     undo: 'can-be-undone',
@@ -89,11 +100,13 @@ export const proveTasks: readonly Task[] = [
     name: 'Fill the tool table, write the start-up card, keep copies of the settings',
     hours: [1.5, 3, 6],
     when: not(leadScrewSynchroniser),
-    after: ['turning-test', 'threading-test', 'drilling-test'],
+    after: ['turning-test', 'threading-test', 'drilling-test', 'set-touch-plate', 'set-magnifier'],
     tools: 'Printer, two sticks or cards',
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'The copy has been put back once on purpose and the machine ran from it. Card on the wall: start, home, belt against speed, largest drill, chuck speed.',
+    safety:
+      'After a copy of the settings has been put back: first move slow, in mid-travel, chuck empty, a hand on the stop.',
     scale: [{ when: synchroniser, by: 0.3, why: 'a page of settings' }],
   },
   {
@@ -115,7 +128,13 @@ export const proveTasks: readonly Task[] = [
     stage: 'prove',
     name: 'Make the first real part from the job list, ten off',
     hours: [1.5, 3, 8],
-    after: ['tool-table-and-backup', 'settings-sheet', 'learn-the-machine'],
+    after: [
+      'tool-table-and-backup',
+      'settings-sheet',
+      'learn-the-machine',
+      'rehome-each-part',
+      'settings-for-each-machine',
+    ],
     tools: 'Micrometer, the drawing',
     lathe: 'usable',
     undo: 'can-be-undone',
@@ -149,7 +168,7 @@ export const proveTasks: readonly Task[] = [
     tools: 'Spanners, indicator',
     lathe: 'usable',
     undo: 'can-be-undone',
-    test: 'Play unchanged after ten hours; belts set again; no cable rubs; chips go where they should.',
+    test: 'Play within 0.01 mm of what it was, after ten hours; belts set again; no cable rubs; chips go where they should.',
     safety:
       'Main switch off and locked before a hand goes near belts or screws. Hook for chips, never fingers.',
     scale: [
@@ -169,6 +188,7 @@ export const proveTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Every bag has a label and a photograph; screws and gears lie flat or hang.',
+    safety: 'A gearbox or a motor is lifted by two. Gears and screws have sharp edges.',
     extra: [
       {
         id: 'extra-pack-originals-reversible',

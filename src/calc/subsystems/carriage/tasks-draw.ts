@@ -34,6 +34,7 @@ export const drawTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Hole distance at the apron, height of the screw under the ways, and width of the tunnel agree with the kit within 0.5 mm. The seller confirms the version in writing.',
+    safety: 'Unplugged.',
   },
   {
     id: 'screw-drawings',

@@ -56,6 +56,8 @@ export const fitTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'partly',
     test: `Parallel within 0.03 mm over the whole travel, in both planes; drag changes by less than 20 %; ${fixedEndLimit}.`,
+    safety:
+      'Unplugged. A stop at the end of the bed: a carriage without its screw slides off. Fingers out of the nut.',
     note: 'Measure the drag along the travel first and dowel last: a dowel is the end of adjusting.',
     extra: [
       {
@@ -125,6 +127,7 @@ export const fitTasks: readonly Task[] = [
       'prove-stop-circuit',
       'bond-and-measure-earths',
       'interim-stop',
+      'alarm-test',
     ],
     tools: 'Indicator, spring scale, spanners',
     lathe: 'usable',

@@ -24,6 +24,8 @@ export const makeTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'The bearing slides in with a light push; the shoulder is square within 0.01 mm.',
+    safety:
+      'Four-jaw tightened on all jaws, tool at centre height, key out, turned round once by hand before power, no gloves.',
     extra: [
       {
         id: 'extra-bore-bearing-seats-carriage',
@@ -57,6 +59,7 @@ export const makeTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Run-out at the teeth under 0.05 mm; no grub screw on a bare round shaft.',
+    safety: 'Hold small parts in the right chuck, tool at centre height, key out, eyes covered, no gloves.',
     scale: [{ when: oneBelt, by: 0.5, why: 'one belt drive only' }],
   },
   {
@@ -86,6 +89,8 @@ export const makeTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Bolted together on the bench the bores line up within 0.05 mm; slots or shims leave 1 mm each way.',
+    safety:
+      'Clamp the part before you drill it: a drill grabs as it breaks through. Eyes covered, iron dust to the vacuum, no gloves.',
     extra: [
       {
         id: 'extra-carriage-brackets-rear-screw',

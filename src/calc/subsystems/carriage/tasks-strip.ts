@@ -18,6 +18,7 @@ export const stripTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Brackets held with loose screws: full travel free, and clear of covers, tailstock and chuck guard at both ends.',
+    safety: 'Unplugged. A bracket on a loose screw falls: a board over the ways, fingers out of the gap.',
     scale: [
       { when: leadScrewKept, by: 0.5, why: 'one motor plate' },
       { when: leadScrewSynchroniser, by: 0.5, why: 'nothing else moves' },
@@ -84,6 +85,7 @@ export const stripTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'can-be-undone',
     test: 'Every hole marked with its bracket in place, and looked at once more before a drill is picked up.',
+    safety: 'Unplugged. A stop at the end of the bed: a carriage without its screw slides off.',
     note: 'Until a hole is drilled everything can still go back.',
   },
 ];

@@ -42,6 +42,7 @@ export const controlTasks: readonly Task[] = [
     tools: 'Meter, lamp or small fuse in series for the first switch-on',
     lathe: 'usable',
     undo: 'can-be-undone',
+    mains: true,
     test: 'Every supply measured before anything is plugged into it; the control runs an hour with no time-out; a copy of the untouched settings is saved.',
     safety:
       'Covers on before power, earth first. Before reaching in: unplug, wait the longest time on any label, measure under 60 V. No mains work alone or late; a licensed electrician where your rules ask for one.',
@@ -73,6 +74,7 @@ export const controlTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Every line of the settings sheet filled: steps per millimetre with sign, home direction, alarm line, encoder counts a turn, diameter mode on. A copy is saved.',
+    safety: 'Drives stay switched off until the stop circuit of the bench has been tried.',
     note: 'Signs and spindle figures are proved again on the machine, at low speed.',
     extra: [
       {
@@ -119,6 +121,7 @@ export const controlTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Feed hold works from a real button with the screen frozen; a hundred clicks of each wheel forward and back return to zero.',
+    safety: 'Unplugged while you wire.',
     extra: [
       {
         id: 'extra-operator-panel-build-wheels',

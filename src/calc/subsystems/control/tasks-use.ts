@@ -47,6 +47,7 @@ export const useTasks: readonly Task[] = [
     tools: 'Crimper, meter, label printer',
     lathe: 'usable',
     undo: 'can-be-undone',
+    mains: true,
     test: 'With the key at one machine every pin of the other is dead, measured; no plug fits a wrong socket; either stop button drops both.',
     safety:
       'Plugs come apart only with power off and the inside measured under 60 V. Mains plugs for a spindle are work for an electrician.',

@@ -62,6 +62,8 @@ export const fitting: readonly Task[] = [
     lathe: 'out',
     undo: 'partly',
     test: 'Even drag over the travel; play under 0.03 mm (0.01 good); screw parallel within 0.02 mm over the travel.',
+    safety:
+      'Unplugged. A ball screw turns by itself under the weight of a slide: fingers out, and a stop where the slide would leave its ways.',
     extra: [
       {
         id: 'extra-fit-cross-screw-balls',
@@ -130,6 +132,8 @@ export const fitting: readonly Task[] = [
     lathe: 'out',
     undo: 'partly',
     test: 'Flat within 0.02 mm; slots parallel to the travel within 0.02 mm.',
+    safety:
+      'Unplugged. A new slide has sharp edges and more weight than it looks: two hands, a board over the bed.',
   },
   {
     ...base,
@@ -149,6 +153,7 @@ export const fitting: readonly Task[] = [
       'interim-stop',
       'bond-and-measure-earths',
       'bore-pulleys',
+      'alarm-test',
     ],
     tools: 'Spanners, indicator',
     lathe: 'usable',
@@ -177,5 +182,6 @@ export const fitting: readonly Task[] = [
     lathe: 'out',
     undo: 'partly',
     test: 'Nothing turns in the apron when the carriage is pushed by hand.',
+    safety: 'Unplugged. Keep fingers out of the gears while somebody turns the spindle.',
   },
 ];

@@ -1,8 +1,7 @@
-import { is, not } from '../../core/condition.ts';
+import { is } from '../../core/condition.ts';
 import type { Task } from '../../core/task.ts';
 import { crossWork } from './screw.ts';
 
-const _onlyLathe = not(is('which-lathe', 'spare-lathe'));
 const base = { subsystem: 'cross-slide' } as const;
 
 export const making: readonly Task[] = [
@@ -50,6 +49,7 @@ export const making: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Runs the whole screw with even drag; play under 0.03 mm at three places.',
+    safety: 'Hold small parts in the right chuck, tool at centre height, key out, eyes covered, no gloves.',
   },
   {
     ...base,
@@ -63,6 +63,8 @@ export const making: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'The tool tip reaches centre with every holder near the middle of its adjustment.',
+    safety:
+      'A block on a face plate is balanced, clamped twice, and turned round once by hand before power. Lowest speed first.',
     extra: [
       {
         id: 'extra-make-riser-slots',

@@ -19,6 +19,8 @@ export const tasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Register fits the motor by hand; the plate moves under 0.02 mm when 100 N are hung on the shaft.',
+    safety:
+      'Clamp the part before you drill it: a drill grabs as it breaks through. Eyes covered, iron dust to the vacuum, no gloves.',
     extra: [
       {
         id: 'extra-heavy-motor-mounts-cross',
@@ -39,6 +41,7 @@ export const tasks: readonly Task[] = [
     tools: 'Crimper, meter, lamp in series for the first switch-on',
     lathe: 'usable',
     undo: 'can-be-undone',
+    mains: true,
     test: 'No-load voltage at or under 0.9 of what the drives stand; under 60 V within the time on its label, measured, with no drive connected.',
     safety:
       'Unplug, wait the longest time on any label, then measure with a meter tried on a known source before and after. Never work on it live. Mains wiring by someone who may do it.',
@@ -54,6 +57,7 @@ export const tasks: readonly Task[] = [
     tools: 'Crimper, meter, the manuals of the drives',
     lathe: 'usable',
     undo: 'can-be-undone',
+    mains: true,
     test: 'Screens clamped all round at both ends; earth from each drive under 0.1 ohm with the lead resistance taken off.',
     safety:
       'Mains wiring by someone who may do it. After switching off, wait the longest time on any label and measure that the inside is under 60 V.',
@@ -109,6 +113,8 @@ export const tasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Unplug each encoder in turn, or hold the shaft: everything stops every time. A wire cut in the alarm line also stops it.',
+    safety:
+      'Low current and slow. Small motors are held by a strap or a clamp on the shaft, mains servos never by hand.',
     note: 'The alarm contacts stand in one line, closed while all is well, so that a broken wire reads as an alarm.',
     scale: [oneMotor(0.6)],
   },
@@ -146,6 +152,7 @@ export const tasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Step the motor off by hand between two parts: the second part is still right.',
+    safety: 'Tool out of every bore and groove before homing; first run slow with a hand on feed hold.',
     note: 'Plain steppers lose their place without telling, so each part starts from the switches again.',
   },
 ];

@@ -123,10 +123,39 @@ const othersAtMachine: Decision = {
   ],
 };
 
+const experience: Decision = {
+  id: 'experience',
+  subsystem: 'purpose',
+  place: 'lathe',
+  name: 'What you have built',
+  ask: 'Which work of this kind have you done before?',
+  why: 'The hours of the plan are those of somebody careful who does it for the first time. Practice takes a quarter off, or more.',
+  thumb: 'If in doubt, count yourself among the beginners: nobody has complained of being early.',
+  findOut:
+    'Think of the last machine you built or rebuilt: how long did you say it would take, and how long did it take?',
+  assume: ['first-conversion', 'built-machines-before', 'converted-before'],
+  assumeWhy: 'Most people convert one lathe in their life.',
+  open: 'assumed',
+  options: [
+    fact(
+      'first-conversion',
+      'None: this is my first',
+      'You turn parts, but have not built or wired a machine.',
+    ),
+    fact(
+      'built-machines-before',
+      'I have built or rebuilt machines',
+      'Brackets, bearings and a cabinet are known work; a machine that moves by program is not.',
+    ),
+    fact('converted-before', 'I have converted a machine', 'You have done all of it once, and it runs.'),
+  ],
+};
+
 export const machineDecisions: readonly Decision[] = [
   spindleNose,
   powerCrossFeed,
   slideSlots,
   millAccess,
   othersAtMachine,
+  experience,
 ];

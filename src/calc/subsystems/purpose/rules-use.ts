@@ -5,6 +5,13 @@ import { hasSpareLathe } from './paths.ts';
 /** What purpose and lathe ask of hand use, of the driven slides, and of the order of work. */
 export const useRules: readonly Rule[] = [
   {
+    id: 'practice-shortens-hours',
+    subsystem: 'purpose',
+    when: is('experience', 'built-machines-before', 'converted-before'),
+    then: [{ kind: 'warns', level: 'note' }],
+    say: 'You have done such work before, so every task is planned with fewer hours than for a first time. What goes wrong is planned as for everybody.',
+  },
+  {
     id: 'cutting-threads-names-a-kind',
     subsystem: 'purpose',
     when: is('purpose', 'thread-cutting'),

@@ -65,7 +65,8 @@ export const decidingTasks: readonly Task[] = [
     tools: 'Indicator, test bar, spring scale, feeler gauges',
     lathe: 'usable',
     undo: 'can-be-undone',
-    test: 'The record sheet is filled. Bed wear near the chuck: good under 0.02 mm, reject over 0.05. Spindle lift at 200 N: good under 0.01, over 0.03 is mended first. Nose run-out under 0.01. Slides lift under 0.03 at 150 N. Facing flat to hollow, at most 0.02 mm over 150 mm. Play of both screws written down.',
+    test: 'The record sheet is filled. Bed wear near the chuck: good under 0.02 mm, reject over 0.05. Spindle lift at 200 N: good under 0.01, over 0.03 is mended first. Nose run-out under 0.01. Slides lift under 0.03 at 150 N. Facing flat to hollow, at most 0.02 mm over 150 mm. Play of both screws written down. Tailstock level with the headstock or up to 0.04 higher, its quill true within 0.02 mm in 100 upright and 0.015 sideways.',
+    safety: 'Unplugged, so that a lever or an indicator at the nose can never meet a turning spindle.',
     scale: [
       { when: is('condition', 'measured-good'), by: 0.35, why: 'most of it is measured already' },
       { when: synchroniser, by: 0.5, why: 'spindle, half-nut and carriage are all that matter' },
@@ -97,6 +98,7 @@ export const decidingTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'A sketch with every dimension to 0.1 mm, each taken twice, and a photograph of each face.',
+    safety: 'Unplugged; support a slide before it is pulled to the end of its ways.',
     scale: [
       { when: trainingMachine, by: 0.5, why: 'screws and mounts are there already' },
       { when: oneSlide, by: 0.7, why: 'one slide only' },
@@ -119,6 +121,7 @@ export const decidingTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Half-nut open and rack pinion out: the pull that just starts each slide, in newtons, both ways, at three places, slides set as they will run.',
+    safety: 'Unplugged. Pull from where the slide cannot run over your fingers.',
     scale: [{ when: oneSlide, by: 0.6, why: 'one slide only' }],
   },
   {

@@ -16,6 +16,8 @@ export const keepingTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Each bracket grips without marking a way; pushed with 150 N it moves under 0.02 mm and comes back.',
+    safety:
+      'Clamp the part before you drill it: a drill grabs as it breaks through. Eyes covered, iron dust to the vacuum, no gloves.',
   },
   {
     id: 'fit-hand-cranks',

@@ -18,6 +18,7 @@ const making: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'One to one; belt straight; nothing touches at the top speed of the lathe, bare spindle, guard shut.',
+    safety: 'Hold small parts in the right chuck, tool at centre height, key out, eyes covered, no gloves.',
     extra: [
       {
         id: 'extra-make-sensor-disc',
@@ -48,6 +49,7 @@ const making: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Pulley runs true within 0.05 mm; the plate fits the old holes.',
+    safety: 'Hold small parts in the right chuck, tool at centre height, key out, eyes covered, no gloves.',
     note: 'Once the old motor is out the lathe cannot bore this pulley.',
   },
 ];
@@ -73,6 +75,7 @@ const fitting: readonly Task[] = [
     tools: 'Spanners, multimeter, tachometer, stop-watch',
     lathe: 'out',
     undo: 'partly',
+    mains: true,
     test: 'No more vibration than before. Stop within 3 s with a locked or bolted chuck, over 5 s on a bare screwed nose. Motor case under 70 °C after 30 min of the bare spindle at a third of its speed. Speed limit set in the drive for the fastest belt position.',
     safety:
       'Disconnect, wait the longest time on any label, then measure the drive’s bus under 60 V with a meter tried on a known source. First spin: chuck off, lowest belt, guard shut, no key, stand aside. Never lift an earth.',
@@ -100,6 +103,7 @@ const fitting: readonly Task[] = [
     tools: 'Screwdrivers, multimeter',
     lathe: 'out',
     undo: 'can-be-undone',
+    mains: true,
     test: 'After a power cut the spindle stays off until start is pressed; the red button drops it.',
     safety: 'Mains work: unplugged, measured dead, by someone competent; local codes apply.',
   },
@@ -131,6 +135,7 @@ const fitting: readonly Task[] = [
     tools: 'Screwdrivers, multimeter',
     lathe: 'out',
     undo: 'can-be-undone',
+    mains: true,
     test: 'Program and red button both stop the spindle; no common wire between board and control.',
     safety: 'Mains-live board: unplugged and measured dead.',
   },

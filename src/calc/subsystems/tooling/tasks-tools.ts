@@ -29,6 +29,8 @@ export const toolTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'partly',
     test: 'The blade passes the centre by 1.5 mm with the slide inside its travel; the sign of the tool is written on the post.',
+    safety:
+      'Main switch locked off. Wind the slide through its whole travel by hand with the longest work in the chuck before any powered move.',
   },
   {
     id: 'fit-changer',
@@ -56,6 +58,7 @@ export const toolTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Ten touches within 0.01 mm; with the lead pulled out the move does not start.',
+    safety: 'Spindle off and slow moves: a touch that is not seen drives the tool into the plate.',
   },
   {
     id: 'set-magnifier',
@@ -69,5 +72,6 @@ export const toolTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'Taken off and put back five times, the cross reads the same place within 0.01 mm.',
+    safety: 'Spindle turned by hand only, with its drive off.',
   },
 ];

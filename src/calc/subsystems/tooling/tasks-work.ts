@@ -14,6 +14,8 @@ export const workTasks: readonly Task[] = [
     lathe: 'cutting',
     undo: 'can-be-undone',
     test: 'Run-out under 0.02 mm on a ground pin 40 mm from the nose.',
+    safety:
+      'Back plate tight on its register, key out, eyes covered; first run at the lowest speed, standing aside.',
   },
   {
     id: 'fit-lever-closer',
@@ -79,6 +81,7 @@ export const workTasks: readonly Task[] = [
     lathe: 'usable',
     undo: 'can-be-undone',
     test: 'An indicator swung from the spindle reads within 0.05 mm round the sleeve, near and far; the place is stored as an offset.',
+    safety: 'Spindle turned by hand only, with its drive off, while the indicator is in it.',
   },
   {
     id: 'fit-motor-tailstock',
@@ -87,7 +90,15 @@ export const workTasks: readonly Task[] = [
     name: 'Drive the tailstock quill with its motor and prove its lock',
     hours: [12, 26, 50],
     when: any(is('holes', 'motor-tailstock'), is('driven-axes', 'both-and-tailstock')),
-    after: ['first-powered-carriage', 'bench-motors', 'incoming-inspection', 'prove-stop-circuit'],
+    after: [
+      'first-powered-carriage',
+      'bench-motors',
+      'incoming-inspection',
+      'prove-stop-circuit',
+      'interim-stop',
+      'bond-and-measure-earths',
+      'alarm-test',
+    ],
     tools: 'Drill press or mill, indicator',
     lathe: 'usable',
     undo: 'partly',

@@ -30,6 +30,7 @@ export const benchTasks: readonly Task[] = [
     tools: 'Drill, hole saw, crimper, torque screwdriver, low-ohm meter',
     lathe: 'usable',
     undo: 'can-be-undone',
+    mains: true,
     test: 'Screws torqued; earth from bar to backplate and door under 0.1 ohm, lead resistance taken off; nothing live can be touched.',
     safety:
       'Unplugged while you work. Before touching a supply or drive wait the longest time on any label, then measure under 60 V with a meter tried on a known source before and after.',

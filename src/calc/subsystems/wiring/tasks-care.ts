@@ -21,6 +21,7 @@ export const careTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'cannot-be-undone',
     test: 'Two pulls of the pump bring oil to every carriage way and nut; no chip left in a hole.',
+    safety: 'Depth stop on the drill, part clamped, eyes covered; blow no chips, wash and vacuum them out.',
   },
   {
     id: 'fit-oiler-cross',
@@ -34,6 +35,7 @@ export const careTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'cannot-be-undone',
     test: 'Two pulls of the pump bring oil to every cross way and the nut; lines clear of the screw over the whole travel.',
+    safety: 'Depth stop on the drill, part clamped, eyes covered; blow no chips, wash and vacuum them out.',
   },
   {
     id: 'fit-oiler-assembled',
@@ -47,6 +49,7 @@ export const careTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'can-be-undone',
     test: 'Two pulls of the pump bring oil to every way and nut.',
+    safety: 'Main switch locked off. Oil on the floor is wiped up at once.',
   },
   {
     id: 'fit-covers',
@@ -60,6 +63,8 @@ export const careTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'can-be-undone',
     test: 'Full travel by hand with no extra drag; no screw seen from above with covers on.',
+    safety:
+      'Main switch locked off. A spiral cover snaps open and has edges like a blade: gloves here, off again at the lathe.',
     scale: [
       { when: is('way-covers', 'wipers-only'), by: 0.5, why: 'only lips and felts' },
       { when: oneSlide, by: 0.7, why: 'one slide only' },

@@ -19,6 +19,7 @@ export const machineTasks: readonly Task[] = [
     tools: 'Low-ohm meter, scraper, star washers',
     lathe: 'usable',
     undo: 'can-be-undone',
+    mains: true,
     test: 'Under 0.1 ohm from the earth pin to bed, door and each motor, lead resistance taken off.',
     safety: 'Unplugged. Two earth wires, or a fixed connection, where more than 3.5 mA leaks.',
     scale: [{ when: oneSlide, by: 0.8, why: 'one motor fewer to bond' }],
@@ -112,6 +113,7 @@ export const machineTasks: readonly Task[] = [
     lathe: 'out',
     undo: 'partly',
     test: 'Gap 1 mm; acts 5 mm before the hard stop; ten homings within 0.01 mm on the cross slide and 0.05 mm on the carriage.',
+    safety: 'Main switch locked off; a switch is tried by hand before a slide is driven at it.',
     extra: [
       {
         id: 'extra-fit-home-switches-limits',
