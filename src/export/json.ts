@@ -1,6 +1,8 @@
 import type { Path } from '../calc/core/path.ts';
 import { FILE_VERSION, FORMAT } from './limits.ts';
+import { splitOwn } from './own.ts';
 import type { PathFile } from './path-schema.ts';
+import { progressToFile } from './progress.ts';
 
 /** What stands on the file besides the path; the day is the caller's, ISO 8601. */
 export interface AboutFile {
@@ -12,15 +14,15 @@ export interface AboutFile {
 
 /** A whole path as the text of a file: the safe copy of everything an owner has typed. `readPathFile` reads it. */
 export function pathFile(path: Path, { name, note, saved, buyList }: AboutFile = {}): string {
-  const { edition, size, facts, answers, owned, purchases, sellers, currency, chances, allowance, start } =
-    path;
+  const { own, path: linked } = splitOwn(path);
+  const progress = own.progress && progressToFile(own.progress);
   const file = {
     format: FORMAT,
     version: FILE_VERSION,
     name,
     note,
     saved,
-    path: { edition, size, facts, answers, owned, purchases, sellers, currency, chances, allowance, start },
+    path: { ...linked, ...own, ...(progress ? { progress } : {}) },
     'buy-list': buyList,
   };
   return `${JSON.stringify(file, null, 2)}\n`;

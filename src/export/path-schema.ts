@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { purchaseStates } from '../calc/core/purchase.ts';
 import { FILE_VERSION, FORMAT, isPlainName, isPlainText, isSellerName, limits } from './limits.ts';
+import { progressShapes } from './progress.ts';
 
 /** No code made at run time: the site's content security policy forbids it. */
 z.config({ jitless: true });
@@ -62,6 +63,15 @@ export const ownShapes = {
   chances: { key: id, entry: share, most: limits.chances },
 } as const;
 
+/** What has been done, measured and spent, each group by id; values in SI, temperatures in °C. */
+const progressShape = z.strictObject({
+  done: z.optional(z.record(id, progressShapes.done)),
+  values: z.optional(z.record(id, progressShapes.values)),
+  spent: z.optional(z.record(id, progressShapes.spent)),
+  notes: z.optional(z.record(id, progressShapes.notes)),
+  shelf: z.optional(z.record(id, progressShapes.shelf)),
+});
+
 export const pathShape = z.strictObject({
   edition: z.string().check(z.maxLength(20)),
   size: z.enum(['small', 'medium', 'large']),
@@ -88,6 +98,7 @@ export const pathShape = z.strictObject({
   ),
   allowance: z.optional(allowanceShape),
   start: z.optional(startShape),
+  progress: z.optional(progressShape),
 });
 
 export const nameShape = words(limits.name);

@@ -3,6 +3,7 @@ import { nowCalled } from '../link/grammar.ts';
 import { type FileNote, quoted } from './file-note.ts';
 import type { Own } from './own.ts';
 import { allowanceShape, currencyShape, ownShapes, startShape } from './path-schema.ts';
+import { readProgress } from './progress.ts';
 
 /** Ids that the private part of a path may speak of. */
 export interface KnownOwn {
@@ -97,6 +98,13 @@ function readValue<Value>(
   return result.data;
 }
 
+function readJob(raw: unknown, notes: FileNote[]): Own['progress'] {
+  if (raw === undefined) return undefined;
+  const { progress, notes: said } = readProgress(raw);
+  notes.push(...said.map((say): FileNote => ({ kind: 'left-out', say })));
+  return progress;
+}
+
 /** Reads the private part of a path from parsed JSON. Never throws, never guesses: what cannot be read is in the notes. */
 export function readOwn(
   raw: unknown,
@@ -121,6 +129,7 @@ export function readOwn(
       notes,
     ),
     start: readValue(given.start, startShape, 'The day the work starts: % is not a day', notes),
+    progress: readJob(given.progress, notes),
   };
   return { own: Object.fromEntries(Object.entries(own).filter(([, value]) => value !== undefined)), notes };
 }

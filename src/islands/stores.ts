@@ -180,6 +180,11 @@ export function dismiss(kind: string): void {
   $notes.set($notes.get().filter((note) => note.kind !== kind));
 }
 
+/** A change that the owner sees where it was made, such as a tick: kept, but without a receipt. */
+export function changeQuietly(path: Path): void {
+  write(path);
+}
+
 export function change(
   pathNow: Path,
   about: Pick<Receipt, 'decision' | 'name' | 'saidBefore' | 'saidNow'>,

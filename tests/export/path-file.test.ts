@@ -60,6 +60,13 @@ test('every field that an owner can fill is saved and read back', () => {
     chances: { 'hidden-wear': 0.25 },
     allowance: 0.1,
     start: '2027-02-01',
+    progress: {
+      done: { 'write-job-list': '2027-01-04' },
+      values: { 'carriage-play': [0.00001] },
+      spent: { 'write-job-list': 1.5 },
+      notes: { 'write-job-list': 'twenty parts' },
+      shelf: { riser: ['drawing', 'made'] },
+    },
   };
   expect(readPathFile(pathFile(whole))).toMatchObject({ path: whole, notes: [] });
 });

@@ -1,4 +1,5 @@
 import type { SizeClass } from './machine.ts';
+import type { Progress } from './progress.ts';
 import type { OwnCurrency, Purchase, Seller } from './purchase.ts';
 
 /** An answer: option ids; one, or several where several may be ticked; empty for "not sure yet". */
@@ -20,6 +21,8 @@ export interface Path {
   readonly currency?: OwnCurrency;
   /** The owner's own chance of a risk, fraction of one, by risk id. */
   readonly chances?: Readonly<Record<string, number>>;
+  /** What has been done, measured and spent so far. Private, like the purchases. */
+  readonly progress?: Progress;
   /** A flat share of the goods set aside for trouble, fraction of one, in place of the risks; never both. */
   readonly allowance?: number;
   /** Day the work starts, ISO 8601: order-by days then become dates. Private, like the purchases. */

@@ -1,0 +1,32 @@
+import type { Path } from '../../calc/core/path.ts';
+import type { PriceBook } from '../../calc/core/price-book.ts';
+import {
+  type Calendar,
+  calendarOf,
+  type StagedOrAtOnce,
+  stagedOrAtOnce,
+  type Working,
+  workingOf,
+} from '../../calc/working.ts';
+import { currentEdition, editionByName } from '../../content/edition.ts';
+
+/** What takes too long to work out between two frames, by name. */
+export interface Answers {
+  readonly working: Working;
+  readonly calendar: Calendar;
+  readonly staged: StagedOrAtOnce;
+}
+
+export type AnswerName = keyof Answers;
+
+const bookOf = ({ edition }: Path): PriceBook => editionByName(edition) ?? currentEdition;
+
+const workedOut: { readonly [Name in AnswerName]: (path: Path) => Answers[Name] } = {
+  working: (path) => workingOf(path, bookOf(path), path.progress),
+  calendar: (path) => calendarOf(path, bookOf(path), path.progress ? { progress: path.progress } : {}),
+  staged: (path) => stagedOrAtOnce(path, bookOf(path)),
+};
+
+/** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */
+export const answerTo = <Name extends AnswerName>(name: Name, path: Path): Answers[Name] =>
+  workedOut[name](path);
