@@ -60,7 +60,7 @@ test('a reading outside its limit says so and where to look; hours replace the e
   await field.fill('about right');
   await field.blur();
   await expect(field).toHaveValue('about right');
-  await expect(card.getByText('Type a number', { exact: false }).first()).toBeVisible();
+  await expect(card.getByText('We cannot find a number in this.')).toBeVisible();
   await card.getByLabel('Hours spent so far').fill('2.5');
   await card.getByLabel('Hours spent so far').blur();
   await expect(page.locator('.lede')).toContainText('2.5 h written down');
