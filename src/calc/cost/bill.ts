@@ -1,4 +1,5 @@
 import { compile, type State, type Test } from '../choices/state.ts';
+import type { Condition } from '../core/condition.ts';
 import type { Machine } from '../core/machine.ts';
 import type { Need, Part } from '../core/part.ts';
 import { parts, rules } from '../trade.ts';
@@ -43,15 +44,23 @@ function asked(needs: readonly CompiledNeed[], summed: boolean, state: State, ma
   return total;
 }
 
-/** How many of each part this path needs, by position; never below zero, whatever asks for it and however often. */
+/** How many of the part at one position this path needs; never below zero, whatever asks for it and however often. */
+export function quantityAt(at: number, state: State, machine: Machine): number {
+  const wants = asked(wanted[at]!, isSummed[at]!, state, machine);
+  return wants > 0 ? Math.max(0, wants - asked(unwanted[at]!, true, state, machine)) : 0;
+}
+
+/** How many of each part this path needs, by position. */
 export function quantities(state: State, machine: Machine): Float64Array {
   const result = new Float64Array(parts.length);
-  for (let at = 0; at < parts.length; at += 1) {
-    const wants = asked(wanted[at]!, isSummed[at]!, state, machine);
-    if (wants > 0) result[at] = Math.max(0, wants - asked(unwanted[at]!, true, state, machine));
-  }
+  for (let at = 0; at < parts.length; at += 1) result[at] = quantityAt(at, state, machine);
   return result;
 }
+
+/** Every condition that decides how many of a part are bought, by position. */
+export const conditionsOfPart: readonly (readonly Condition[])[] = parts.map((_, at) =>
+  [...wanted[at]!, ...unwanted[at]!].map(({ need }) => need.when),
+);
 
 /** The reasons for a line, in the owner's words, each once. */
 export function reasons(state: State, at: number): string[] {

@@ -1,5 +1,6 @@
 import { compile, type State } from '../choices/state.ts';
 import { pertMean } from '../core/band.ts';
+import type { Condition } from '../core/condition.ts';
 import type { Risk } from '../core/risk.ts';
 import { risks } from '../trade.ts';
 
@@ -30,3 +31,9 @@ export const leversOf = (at: number, state: State): { by: number; why: string }[
 
 /** Regret, creep and stalls are choices, not costs; some troubles are counted elsewhere. */
 export const isCounted = (risk: Risk): boolean => risk.countedIn === undefined;
+
+/** Every condition that decides whether and how likely a risk is, by position. */
+export const conditionsOfRisk: readonly (readonly Condition[])[] = risks.map(({ when, levers }) => [
+  when,
+  ...levers.map((lever) => lever.when),
+]);
