@@ -1,3 +1,4 @@
+import type { Family } from './family.ts';
 import type { SizeClass } from './machine.ts';
 import type { OwnCurrency, Purchase, Seller } from './purchase.ts';
 
@@ -22,6 +23,8 @@ export interface Path {
   readonly chances?: Readonly<Record<string, number>>;
   /** A flat share of the goods set aside for trouble, fraction of one, in place of the risks; never both. */
   readonly allowance?: number;
+  /** What is made on the lathe again and again; for the question whether it is worth it. */
+  readonly families?: readonly Family[];
 }
 
 export const emptyPath = (edition: string): Path => ({
