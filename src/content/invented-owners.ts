@@ -1,4 +1,5 @@
 import type { Path } from '../calc/core/path.ts';
+import { choosingOwners } from './owners-choosing.ts';
 import { type NamedPath, pathOf, usuallyOwned } from './reference-paths.ts';
 
 const drawer: Partial<Path> = { owned: usuallyOwned };
@@ -204,4 +205,5 @@ export const inventedOwners: readonly NamedPath[] = [
       { facts: { 'spindle-power': 370, 'hours-per-week': 5 }, ...drawer },
     ),
   },
+  ...choosingOwners,
 ];
