@@ -103,7 +103,8 @@ export function resolve(state: State, machine: Machine, path: Path, edition: Edi
 }
 
 const outStages = new Set(tasks.filter((task) => task.lathe === 'out').map((task) => task.stage));
-const strikesWhileOut: readonly boolean[] = risks.map((risk) => outStages.has(risk.stage));
+/** Risks that strike while the lathe cannot be used, by position. */
+export const strikesWhileOut: readonly boolean[] = risks.map((risk) => outStages.has(risk.stage));
 const counted: readonly number[] = risks.flatMap((risk, at) => (isCounted(risk) ? [at] : []));
 
 function strikes(state: State): Resolved['risks'] {

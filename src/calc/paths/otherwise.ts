@@ -104,6 +104,19 @@ export function otherwise(present: Present, at: number, answer: Answer): Otherwi
   return change && { follows: change.follows, slices: beside(present, change) };
 }
 
+/** The same against the rules: what an answer would do if it stood alone and nothing gave way. */
+export function asIfAllowed(present: Present, at: number, answer: Answer): Slice[] {
+  const mask = maskOf(decisions[at]!.id, answer);
+  return present.ways.map((way) => ({
+    from: way.from,
+    to: way.to,
+    way,
+    deltas: answering(way.state, at, way.state.masks[at] === 0 ? 0 : mask, () =>
+      deltasOf(present, way, way.state, [at]),
+    ),
+  }));
+}
+
 /** What stands for a question now. */
 export const standingAt = ({ planned }: Present, at: number): Answer =>
   optionsOf(at, planned.state.masks[at]!);

@@ -1,9 +1,10 @@
 import { threeOf } from '../cost/buckets.ts';
+import { strikesWhileOut } from '../cost/builds.ts';
 import { addTerms, type Term } from '../cost/columns.ts';
 import type { Difference } from '../cost/difference.ts';
 import type { Column } from '../cost/edition.ts';
 import { BUILDS } from '../cost/strata.ts';
-import { parts } from '../trade.ts';
+import { parts, tasks } from '../trade.ts';
 import { type Deltas, keyOf } from './deltas.ts';
 import type { Slice } from './otherwise.ts';
 import type { Present } from './present.ts';
@@ -69,6 +70,30 @@ export function differenceFor(present: Present, all: readonly Slice[]): MoneyAnd
   return made;
 }
 
+const isOut = tasks.map(({ lathe }) => lathe === 'out');
+const outExtras = new Set(
+  tasks.filter(({ lathe }) => lathe === 'out').flatMap(({ extra = [] }) => extra.map(({ id }) => id)),
+);
+
+/** How the time differs in which the lathe cannot be used; `unit` divides the hundredths of an hour. */
+export function hoursOutFor(present: Present, slices: readonly Slice[], unit: number): Difference {
+  const out = slices.map((slice) => ({ ...slice, deltas: whileOut(slice.deltas) }));
+  const moved = out.some(({ deltas }) => moves(deltas));
+  if (!moved) return NO_DIFFERENCE;
+  for (const slice of out) addHours(present, slice);
+  return threeOf(hours, unit);
+}
+
+const whileOut = ({ tasks: work, extras, risks }: Deltas): Deltas => ({
+  parts: [],
+  tasks: work.filter(({ at }) => isOut[at]),
+  extras: extras.filter(({ id }) => outExtras.has(id)),
+  risks: risks.filter(({ at }) => strikesWhileOut[at]),
+});
+
+const moves = ({ tasks: work, extras, risks }: Deltas): boolean =>
+  work.length + extras.length + risks.length > 0;
+
 function moneyOf(present: Present, slices: readonly Slice[]): Difference {
   if (!slices.some(({ deltas }) => deltas.parts.length + deltas.risks.length > 0)) return NO_DIFFERENCE;
   for (const slice of slices) addMoney(present, slice);
@@ -76,8 +101,6 @@ function moneyOf(present: Present, slices: readonly Slice[]): Difference {
 }
 
 function hoursOf(present: Present, slices: readonly Slice[]): Difference {
-  const moves = ({ tasks, extras, risks }: Deltas): boolean =>
-    tasks.length + extras.length + risks.length > 0;
   if (!slices.some(({ deltas }) => moves(deltas))) return NO_DIFFERENCE;
   for (const slice of slices) addHours(present, slice);
   return threeOf(hours, HUNDREDTHS);
