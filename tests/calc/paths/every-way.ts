@@ -4,6 +4,8 @@ import { checksOf } from '../../../src/calc/checks.ts';
 import { isViolated } from '../../../src/calc/choices/exclusions.ts';
 import type { State } from '../../../src/calc/choices/state.ts';
 import { unchosen } from '../../../src/calc/choices/state.ts';
+import type { Check } from '../../../src/calc/core/check.ts';
+import type { Look } from '../../../src/calc/core/figure.ts';
 import { figure } from '../../../src/calc/core/machine.ts';
 import type { Path } from '../../../src/calc/core/path.ts';
 import { fillTotals, newTotals, resolve } from '../../../src/calc/cost/builds.ts';
@@ -36,9 +38,7 @@ const option = (state: State, id: string): string[] => {
 };
 
 /** Whether a settled state keeps a limit, said in another way than the search says it. */
-function keeps(state: State, limit: Limit, f: WayFigures): boolean {
-  const look = designOf(state);
-  const checks = checksOf(look);
+function keeps(state: State, limit: Limit, f: WayFigures, look: Look, checks: readonly Check[]): boolean {
   const planned = taskHours(state).map(({ task }) => task);
   switch (limit.kind) {
     case 'money':
@@ -95,7 +95,9 @@ export function everyWay(asked: Path, free: readonly string[], limits: readonly 
       sortColumn(totals.hours),
       sortColumn(totals.hoursOut),
     ];
-    const margins = checksOf(designOf(state)).flatMap(({ id, margin }) =>
+    const look = designOf(state);
+    const checks = checksOf(look);
+    const margins = checks.flatMap(({ id, margin }) =>
       marginChecks.includes(id) && margin !== undefined ? [countedMargin(margin)] : [],
     );
     const figures = {
@@ -106,7 +108,7 @@ export function everyWay(asked: Path, free: readonly string[], limits: readonly 
       weeksP80: quantile(out, 0.8) / perWeek,
       margin: Math.min(ENOUGH, ...margins),
     };
-    found.push({ figures, kept: limits.every((limit) => keeps(state, limit, figures)) });
+    found.push({ figures, kept: limits.every((limit) => keeps(state, limit, figures, look, checks)) });
   };
   const go = (index: number): void => {
     const variable = space.variables[index];

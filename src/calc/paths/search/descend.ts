@@ -2,7 +2,7 @@ import { type Exclusion, isViolated } from '../../choices/exclusions.ts';
 import type { Column } from '../../cost/edition.ts';
 import { BUILDS } from '../../cost/strata.ts';
 import { breaks, medianAtLeast, scaleFor, shift } from './bounds.ts';
-import type { Contribution, Least } from './buckets.ts';
+import { type Contribution, type Kind, kinds, type Least } from './contributions.ts';
 import { figuresOf } from './figures.ts';
 import type { Frontier } from './frontier.ts';
 import { ENOUGH } from './limits.ts';
@@ -21,14 +21,13 @@ export interface Counts {
   share: number;
 }
 
-const kinds = ['money', 'hours', 'out'] as const;
 const CENT = 1;
 const HUNDREDTHS = 100;
 const PAUSE = 100;
 
 interface Depth {
-  readonly own: Record<(typeof kinds)[number], Column>;
-  bound: Record<(typeof kinds)[number], Column>;
+  readonly own: Record<Kind, Column>;
+  bound: Record<Kind, Column>;
   values: readonly number[];
   next: number;
   margin: number;
@@ -51,6 +50,7 @@ export function* descend(task: Task, goal: Goal, frontier: Frontier): Generator<
   const chosen: (Sum | undefined)[] = variables.map(() => undefined);
   const root = rootBound(contributions.base, now);
   const scale = { money: scaleFor(root.money, 3), hours: scaleFor(root.hours, 3) };
+  const used = kindsFor(task, goal);
   const exclusionsAt = byDepth(task);
   const depths = order.map(() => newDepth(root));
 
@@ -118,7 +118,7 @@ export function* descend(task: Task, goal: Goal, frontier: Frontier): Generator<
       here.undo.push({ variable: other, was: now[other]! });
       now[other] = then;
     }
-    for (const kind of kinds) here.bound[kind] = swapped(above[kind], here.own[kind], swaps, kind);
+    for (const kind of used) here.bound[kind] = swapped(above[kind], here.own[kind], swaps, kind);
   };
 
   const leave = (depth: number): void => {
@@ -183,6 +183,16 @@ export function* descend(task: Task, goal: Goal, frontier: Frontier): Generator<
   return counts;
 }
 
+/** Totals that decide something for this goal under these limits. */
+const kindsFor = ({ limits }: Task, goal: Goal): Kind[] =>
+  kinds.filter((kind) => {
+    if (kind === 'out') return limits.weeks !== undefined;
+    if (goal === 'frontier') return true;
+    return kind === 'money'
+      ? goal === 'cheapest' || limits.money !== undefined
+      : goal === 'quickest' || limits.hours !== undefined;
+  });
+
 /** Part of the tree that lies behind: options done at each level, each an equal share of the one above. */
 function shareDone(depths: readonly Depth[], depth: number): number {
   let share = 0;
@@ -199,7 +209,7 @@ function swapped(
   above: Column,
   own: Column,
   swaps: readonly { plus: Least; minus: Least }[],
-  kind: (typeof kinds)[number],
+  kind: Kind,
 ): Column {
   let from = above;
   for (const { plus, minus } of swaps) {
@@ -210,7 +220,7 @@ function swapped(
   return from;
 }
 
-function rootBound(base: Sum, now: readonly Contribution[]): Record<(typeof kinds)[number], Column> {
+function rootBound(base: Sum, now: readonly Contribution[]): Record<Kind, Column> {
   const bound = { money: base.money.slice(), hours: base.hours.slice(), out: base.out.slice() };
   for (const { least } of now) {
     for (const kind of kinds)

@@ -1,6 +1,7 @@
 import type { State } from '../../choices/state.ts';
 import { quantityAt } from '../../cost/bill.ts';
 import { oneOf } from '../../cost/buckets.ts';
+import { addTerms, type Term } from '../../cost/columns.ts';
 import type { Column } from '../../cost/edition.ts';
 import { BUILDS } from '../../cost/strata.ts';
 import { parts } from '../../trade.ts';
@@ -56,14 +57,23 @@ export function figuresOf(
 
 function fill(sums: readonly Sum[]): void {
   for (const each of [goods, money, hours, out]) each.fill(0);
-  for (const sum of sums) {
-    for (let build = 0; build < BUILDS; build += 1) {
-      goods[build]! += sum.goods[build]!;
-      money[build]! += sum.plain[build]!;
-      hours[build]! += sum.hours[build]!;
-      out[build]! += sum.out[build]!;
-    }
-  }
+  const one = (column: Column): Term => ({ column, times: 1 });
+  addTerms(
+    goods,
+    sums.map((sum) => one(sum.goods)),
+  );
+  addTerms(
+    money,
+    sums.map((sum) => one(sum.plain)),
+  );
+  addTerms(
+    hours,
+    sums.map((sum) => one(sum.hours)),
+  );
+  addTerms(
+    out,
+    sums.map((sum) => one(sum.out)),
+  );
 }
 
 /** Parts that a figure of the design decides on. */

@@ -19,6 +19,8 @@ export interface Counted {
 }
 
 const column = (): Column => new Float64Array(BUILDS);
+/** Shared by every sum that adds nothing of a kind, so that nothing is worked out for it. */
+const NONE: Column = column();
 
 const strike = (edition: Edition, { risk, out }: Term, builds: number, sum: Sum): void => {
   const { order, money, hours } = edition.risks[risk]!;
@@ -32,21 +34,31 @@ const strike = (edition: Edition, { risk, out }: Term, builds: number, sum: Sum)
 
 /** Adds up counted terms; `landed` is freight, tax and duty as a share of the goods. */
 export function sumOf(edition: Edition, landed: Column, counted: readonly Counted[]): Sum {
-  const sum: Sum = { goods: column(), plain: column(), money: column(), hours: column(), out: column() };
   const of = (kind: Term['kind'], out?: boolean) =>
     counted
-      .filter(
-        ({ term, times }) => times !== 0 && term.kind === kind && (out === undefined || term.out === out),
-      )
+      .filter(({ term }) => term.kind === kind && (out === undefined || term.out === out))
       .map(({ term, times }) => ({ column: term.column!, times }));
-  addTerms(sum.goods, of('goods'));
-  addTerms(sum.plain, of('plain'));
-  addTerms(sum.hours, of('work'));
-  addTerms(sum.out, of('work', true));
-  for (const { term, times } of counted)
-    if (term.kind === 'risk' && times > 0) strike(edition, term, times, sum);
-  for (let build = 0; build < BUILDS; build += 1) {
-    sum.money[build] = sum.goods[build]! * (1 + landed[build]!) + sum.plain[build]!;
-  }
+  const struck = counted.filter(({ term, times }) => term.kind === 'risk' && times > 0);
+  const isOut = counted.some(({ term }) => term.out);
+  const any = (...kinds: Term['kind'][]): boolean => counted.some(({ term }) => kinds.includes(term.kind));
+  const sum: Sum = {
+    goods: any('goods') ? column() : NONE,
+    plain: any('plain', 'risk') ? column() : NONE,
+    money: any('goods', 'plain', 'risk') ? column() : NONE,
+    hours: any('work', 'risk') ? column() : NONE,
+    out: isOut ? column() : NONE,
+  };
+  if (sum.goods !== NONE) addTerms(sum.goods, of('goods'));
+  if (sum.plain !== NONE) addTerms(sum.plain, of('plain'));
+  if (sum.hours !== NONE) addTerms(sum.hours, of('work'));
+  if (isOut) addTerms(sum.out, of('work', true));
+  for (const { term, times } of struck) strike(edition, term, times, sum);
+  if (sum.money !== NONE) land(sum, landed);
   return sum;
+}
+
+function land({ money, goods, plain }: Sum, landed: Column): void {
+  for (let build = 0; build < BUILDS; build += 1) {
+    money[build] = goods[build]! * (1 + landed[build]!) + plain[build]!;
+  }
 }

@@ -7,7 +7,7 @@ import { BUILDS } from '../../cost/strata.ts';
 import { designOf } from '../../design.ts';
 import { checkRules } from '../../trade.ts';
 import { type Present, presentOf } from '../present.ts';
-import { type Contributions, contributionsOf } from './buckets.ts';
+import { type Contributions, contributionsOf } from './contributions.ts';
 import type { Goal } from './descend.ts';
 import type { Found, Frontier } from './frontier.ts';
 import { allJudgements, type Judgement } from './judgements.ts';
