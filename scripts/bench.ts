@@ -8,6 +8,7 @@ import { evaluate } from '../src/calc/evaluate.ts';
 import { machineOf } from '../src/calc/facts.ts';
 import { decisions } from '../src/calc/guide.ts';
 import { currentEdition } from '../src/content/edition.ts';
+import { benchChoosing } from './bench-choosing.ts';
 import { perDrawLoop, plainDraws } from './plain-draws.ts';
 
 const book = currentEdition;
@@ -116,5 +117,7 @@ for (const count of [10, 20, 30, 40]) {
     timed(some, (path) => void evaluate(path, book), 60),
   );
 }
+
+benchChoosing(paths);
 
 if (process.argv.includes('--slow')) plainDraws(edition, 1_000_000);

@@ -21,13 +21,14 @@ const PLANNING = [
   'calc/why-totals',
 ];
 
-const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', 'calc/why-number'];
+const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', 'calc/why-number', 'calc/choosing'];
 const SHOWN_TO_ISLANDS = [
   'calc/core',
   'calc/guide',
   'calc/facts',
   'calc/evaluate',
   'calc/why-number',
+  'calc/choosing',
   'calc/report',
   'calc/trade',
   'link',
@@ -43,6 +44,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ...Object.fromEntries(PLANNING.map((room) => [room, [...GROUND, ...PLANNING]])),
   'calc/evaluate': [...GROUND, ...PLANNING],
   'calc/why-number': [...GROUND, ...PLANNING, 'calc/evaluate'],
+  'calc/choosing': [...GROUND, ...PLANNING],
   link: [...CALC, 'content'],
   export: [...CALC, 'link', 'content'],
   content: ['calc/core', 'calc/guide', 'calc/facts'],
