@@ -37,13 +37,13 @@ interface Made {
 }
 
 /** Makes sums, each once: many contexts ask for the same parts and hours. */
-function sumMaker({ edition, ways }: Present): (counted: readonly Counted[]) => Made {
+function sumMaker({ edition, ways }: Present, withOut: boolean): (counted: readonly Counted[]) => Made {
   const kept = new Map<string, Made>();
   const { landed } = ways[0]!;
   return (counted) => {
     const real = counted.filter(({ times }) => times !== 0);
     const key = real.map(({ term, times }) => `${term.id}x${times}`).join(' ');
-    const known = kept.get(key) ?? { key: String(kept.size), sum: sumOf(edition, landed, real) };
+    const known = kept.get(key) ?? { key: String(kept.size), sum: sumOf(edition, landed, real, withOut) };
     kept.set(key, known);
     return known;
   };
@@ -63,17 +63,22 @@ function leastMaker(): (options: ReadonlyMap<number, Made>) => Contribution {
   };
 }
 
-export function contributionsOf(
-  present: Present,
-  space: Space,
-  order: readonly number[],
-  terms: readonly Term[],
-  state: State,
-  settled: Uint8Array,
-): Contributions {
+interface Grounds {
+  readonly present: Present;
+  readonly space: Space;
+  readonly order: readonly number[];
+  readonly terms: readonly Term[];
+  readonly state: State;
+  readonly settled: Uint8Array;
+  /** Whether hours out of use decide anything. */
+  readonly withOut: boolean;
+}
+
+export function contributionsOf(grounds: Grounds): Contributions {
+  const { present, space, order, terms, state, settled, withOut } = grounds;
   const buckets = bucketsOf(space, order, terms);
   const lowest = lowestTimes(space, state, settled);
-  const [sumFor, contributionFor] = [sumMaker(present), leastMaker()];
+  const [sumFor, contributionFor] = [sumMaker(present, withOut), leastMaker()];
   const kept: Map<string, Contribution>[] = buckets.map(() => new Map());
 
   const make = (variable: number): Contribution => {

@@ -47,7 +47,6 @@ export function* descend(task: Task, goal: Goal, frontier: Frontier): Generator<
   const counts: Counts = { nodes: 0, leaves: 0, share: 0 };
   const watch: number[][] = Array.from(space.variableAt, () => []);
   const now: Contribution[] = variables.map((_, index) => contributions.of(index));
-  const chosen: (Sum | undefined)[] = variables.map(() => undefined);
   const root = rootBound(contributions.base, now);
   const scale = { money: scaleFor(root.money, 3), hours: scaleFor(root.hours, 3) };
   const used = kindsFor(task, goal);
@@ -108,7 +107,6 @@ export function* descend(task: Task, goal: Goal, frontier: Frontier): Generator<
     const above = boundAt(depth);
     const own = now[index]!;
     const sum = own.sums.get(value)!;
-    chosen[index] = sum;
     const swaps: { plus: Least; minus: Least }[] = [{ plus: sum, minus: own.least }];
     for (const other of contributions.touches[index]!) {
       if (settled[other] === 1) continue;
@@ -142,8 +140,7 @@ export function* descend(task: Task, goal: Goal, frontier: Frontier): Generator<
   const leaf = (): void => {
     counts.leaves += 1;
     const margin = marginAt(order.length);
-    const sums = [contributions.base, ...(chosen as Sum[])];
-    const figures = figuresOf(task.present, state, sums, task.perWeek, margin);
+    const figures = figuresOf(task.present, state, task.perWeek, margin);
     if (limits.money !== undefined && figures.moneyP80 > limits.money) return;
     if (limits.hours !== undefined && figures.hoursP80 > limits.hours) return;
     if (limits.weeks !== undefined && figures.weeksP80 > limits.weeks) return;

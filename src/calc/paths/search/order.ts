@@ -11,7 +11,7 @@ export function orderOf(space: Space, terms: readonly Term[], looked: ReadonlySe
     const tied =
       space.exclusions.filter(({ involved }) => involved.includes(at)).length + askedAfter[at]!.length;
     const shared = terms.filter(({ scope }) => scope.length > 1 && scope.includes(index)).length;
-    return 2 * tied + shared + (looked.has(at) ? 20 : 0);
+    return 2 * tied + shared + (looked.has(at) ? 60 : 0);
   });
   const order: number[] = [];
   const left = new Set(space.variables.keys());

@@ -100,7 +100,15 @@ export function taskOf(path: Path, book: PriceBook, free: readonly string[], lim
     state,
     settled,
     order,
-    contributions: contributionsOf(present, space, order, terms, state, settled),
+    contributions: contributionsOf({
+      present,
+      space,
+      order,
+      terms,
+      state,
+      settled,
+      withOut: weeks !== undefined,
+    }),
     judgements: allJudgements({ state, variableAt: space.variableAt, settled }, limits),
     limits: {
       ...(money === undefined ? {} : { money }),
