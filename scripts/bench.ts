@@ -1,5 +1,6 @@
 // Times of the builds and of a whole report. `npm run bench`; `npm run bench -- --slow` adds the million plain draws.
 import { emptyPath, type Path } from '../src/calc/core/path.ts';
+import type { Purchase } from '../src/calc/core/purchase.ts';
 import { fillTotals, newTotals, resolve } from '../src/calc/cost/builds.ts';
 import { quantile, sortColumn, type Term } from '../src/calc/cost/columns.ts';
 import { editionOf } from '../src/calc/cost/edition.ts';
@@ -43,6 +44,21 @@ function fullPaths(): Path[] {
       answers: { ...answers, [decision.id]: [decision.assume[1] ?? decision.assume[0]!] },
     }));
   return [base, ...changed];
+}
+
+/** The same path with the first twenty lines of its bill quoted or bought at three shops. */
+function bought(path: Path): Path {
+  const lines = evaluate(path, book).bill.once.slice(0, 20);
+  const purchases = lines.map(({ part, each }, at): [string, Purchase] => [
+    part,
+    {
+      state: at % 2 === 0 ? 'ordered' : 'quoted',
+      price: each[1].toFixed(2),
+      seller: `shop ${at % 3}`,
+    },
+  ]);
+  const sellers = { 'shop 0': { freight: '12.50', freeFrom: '300' }, 'shop 1': { abroad: true } };
+  return { ...path, purchases: Object.fromEntries(purchases), sellers };
 }
 
 const coldFrom = performance.now();
@@ -91,6 +107,17 @@ const bare = timed(
 const loop = timed(ready, ({ way }) => perDrawLoop(way, edition, 2000), 12);
 const whole = timed(paths, (path) => void evaluate(path, book), 400);
 const choosing = timed(paths, (path) => void planState(path, machineOf(path.size, path.facts)), 400);
+/** With and without purchases by turns, so that a busy machine slows both alike. */
+const both = paths.map((path) => [path, bought(path)] as const);
+const times: [number[], number[]] = [[], []];
+for (let round = 0; round < 800; round += 1) {
+  const from = performance.now();
+  evaluate(both[(round >> 1) % both.length]![round % 2]!, book);
+  if (round >= 2 * both.length) times[round % 2]!.push(performance.now() - from);
+}
+const [without, withPurchases] = times.map(median) as [number, number];
+const nothing = emptyPath(book.edition);
+const openBought = timed([bought(nothing)], (path) => void evaluate(path, book), 60);
 const openTime = timed([emptyPath(book.edition)], (path) => void evaluate(path, book), 60);
 
 const row = (name: string, value: number, unit = 'ms'): void =>
@@ -103,7 +130,10 @@ row('obvious per-draw loop, same bands', loop);
 row('per-draw loop / builds', loop / builds, 'times');
 row('choose (rules applied)', choosing);
 row('whole evaluate, full path', whole);
+row('whole evaluate, full path, 20 lines quoted or bought', withPurchases);
+row('with purchases / without', withPurchases / without, 'times');
 row('whole evaluate, nothing answered (40 ways)', openTime);
+row('the same, 20 lines quoted or bought', openBought);
 
 const guide = decisions.filter((decision) => decision.place === 'guide');
 for (const count of [10, 20, 30, 40]) {

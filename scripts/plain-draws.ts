@@ -136,8 +136,8 @@ function plainOf(way: Resolved, edition: Edition): Plain {
     credits: items(way.credits),
     work: items([...way.work, ...way.workOut]),
     landed: drawFrom(way.landedBand),
-    risks: way.risks.map(({ at, builds }) => ({
-      money: drawFrom(risks[at]!.money),
+    risks: way.risks.map(({ at, builds, spared }) => ({
+      money: spared ? () => 0 : drawFrom(risks[at]!.money),
       hours: drawFrom(risks[at]!.hours),
       above: normalQuantile(1 - builds / BUILDS),
       kind: risks[at]!.kind,

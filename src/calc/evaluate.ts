@@ -7,20 +7,29 @@ import type { Machine } from './core/machine.ts';
 import { figure } from './core/machine.ts';
 import type { Path } from './core/path.ts';
 import type { PriceBook } from './core/price-book.ts';
-import { resolve, type Totals } from './cost/builds.ts';
-import { editionOf } from './cost/edition.ts';
+import { allowanceOf, type Totals } from './cost/builds.ts';
+import { type Edition, editionOf } from './cost/edition.ts';
+import { gradeOf } from './cost/grade.ts';
+import { landedOf } from './cost/landed.ts';
 import { billLines } from './cost/lines.ts';
-import { moneyParts, yearlyBand } from './cost/parts-of-total.ts';
+import { type Orders, ordersOf } from './cost/orders.ts';
+import { yearlyBand } from './cost/parts-of-total.ts';
+import { reportMoney } from './cost/report-money.ts';
 import { riskRows } from './cost/risk-rows.ts';
+import { sellerRows } from './cost/seller-rows.ts';
+import { shopOrders } from './cost/shop-orders.ts';
 import { mean, spreadOf } from './cost/spread.ts';
 import { totalsOf } from './cost/totals.ts';
+import { wantedOf } from './cost/wanted.ts';
 import { planState, waysOf } from './cost/ways.ts';
 import { machineOf } from './facts.ts';
 import { findingsOf } from './findings.ts';
 import { keptDesignOf } from './measures.ts';
-import type { Report } from './report.ts';
+import type { BillLine, Report } from './report.ts';
+import { calendarOf } from './schedule/order-by.ts';
 import { planOf } from './schedule/plan.ts';
 import { settingsOf } from './settings.ts';
+import { parts } from './trade.ts';
 import { verdictsOf } from './worth/verdicts.ts';
 
 export type { Difference } from './cost/difference.ts';
@@ -42,10 +51,13 @@ export function evaluate(path: Path, book: PriceBook): Report {
   const machine = machineOf(path.size, path.facts);
   const edition = editionOf(book);
   const plan = planState(path, machine);
+  const wanted = wantedOf(plan.state, machine, book);
+  const orders = ordersOf(wanted, path, edition);
   const ways = waysOf(path, plan, book.seed);
-  const totals = totalsOf(ways, machine, path, edition);
+  const totals = totalsOf(ways, machine, path, edition, orders);
   const schedule = planOf(plan.state);
-  const lines = billLines(plan.state, machine, path, book);
+  const calendar = calendarOf(schedule.stages, figure(machine, 'hours-per-week'), path.start);
+  const lines = billLines({ state: plan.state, machine, path, book, calendar, wanted }, orders);
   return {
     path,
     edition: { id: book.edition, date: book.date, basis: book.basis },
@@ -54,15 +66,32 @@ export function evaluate(path: Path, book: PriceBook): Report {
     bill: { once: lines.filter((line) => !line.yearly), perYear: lines.filter((line) => line.yearly) },
     stages: schedule.stages,
     order: schedule.order,
-    risks: riskRows(plan.state, edition),
-    money: {
-      ...spreadOf(totals.money, HUNDREDTHS),
-      parts: moneyParts(lines, totals, resolve(plan.state, machine, path, edition).landedBand),
-    },
+    risks: riskRows(plan.state, path, edition, wanted),
+    ...moneyOf(totals, lines, plan, path, edition, orders),
     yearly: yearlyBand(lines),
     ...timeOf(totals, machine, schedule),
     waysOfAnswering: ways.length,
   };
+}
+
+/** Money, the orders by shop, and how far the estimate is defined. */
+function moneyOf(
+  totals: Totals,
+  lines: readonly BillLine[],
+  { state, status }: { state: State; status: Status[] },
+  path: Path,
+  edition: Edition,
+  orders: Orders,
+): Pick<Report, 'money' | 'sellers' | 'grade'> {
+  const { landedBand } = landedOf(state, path, edition);
+  const belongs = new Set(lines.filter(({ qty, owned }) => qty > 0 && !owned).map(({ part }) => part));
+  const sellers = sellerRows(
+    shopOrders(orders, (at) => belongs.has(parts[at]!.id), state, path, edition.book),
+    landedBand,
+    edition.book,
+  );
+  const money = reportMoney(totals, lines, sellers, landedBand, allowanceOf(path));
+  return { money, sellers, grade: gradeOf(money, lines, status) };
 }
 
 /** What is chosen, and what the trade says about it. */

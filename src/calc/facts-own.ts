@@ -98,6 +98,12 @@ export const ownFacts: readonly Fact[] = [
     howToMeasure:
       'Lay a string where the cable will lie, slide at the far end of its travel. Measure the string.',
   }),
+  own('break-chance', '1', 'share', [0, 0.5], {
+    name: 'Holes that cost you a drill or tap',
+    means: 'Share of the holes in this casting that break a drill or a tap.',
+    howToMeasure:
+      'From the last twenty holes you drilled and tapped in cast iron: broken tools divided by holes.',
+  }),
   own('cabinet-width', 'm', 'length', [0.1, 1.5], {
     name: 'Width of the cabinet',
     means: 'Outside, from side to side, of the box that you have or mean to buy.',

@@ -50,4 +50,27 @@ export const workshopFacts: readonly Fact[] = [
     howToMeasure:
       'Take two recent orders: what you paid to your door, divided by the price of the goods, less one.',
   },
+  {
+    id: 'tax-rate',
+    group: 'workshop',
+    name: 'Sales tax or VAT where you live',
+    means:
+      'What a shop adds to its price, or your country adds at the border, as a share. It counts for what you have quotes for; leave it empty and a range stands in.',
+    unit: '1',
+    show: 'share',
+    sense: [0, 0.3],
+    howToMeasure: 'Read it off a recent receipt. Local taxes of state, county and town are added together.',
+  },
+  {
+    id: 'duty-rate',
+    group: 'workshop',
+    name: 'Import duty you usually pay',
+    means:
+      'Share of goods and carriage that customs take on a parcel from abroad. A shop with a rate of its own goes first.',
+    unit: '1',
+    show: 'share',
+    sense: [0, 1],
+    howToMeasure:
+      'From the customs note of a recent parcel: duty divided by the value it was taken on. Rates differ by goods and change often.',
+  },
 ];

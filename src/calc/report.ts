@@ -5,8 +5,12 @@ import type { Machine } from './core/machine.ts';
 import type { OnceAndYearly } from './core/money.ts';
 import type { Path } from './core/path.ts';
 import type { LatheState, StageId } from './core/task.ts';
+import type { BillLine } from './report-bill.ts';
+import type { Grade, ReportMoney, SellerRow, Spread } from './report-money.ts';
 import type { Setting } from './settings.ts';
 
+export type * from './report-bill.ts';
+export type * from './report-money.ts';
 export type { Setting } from './settings.ts';
 
 /** Why an option cannot be taken as things stand, and which answers stand in its way. */
@@ -47,27 +51,6 @@ export interface Finding {
   readonly say: string;
   /** Decisions worth looking at again. */
   readonly decisions: readonly string[];
-}
-
-export interface BillLine {
-  readonly part: string;
-  readonly subsystem: SubsystemId;
-  readonly name: string;
-  readonly note: string;
-  readonly unit: string;
-  readonly qty: number;
-  /** Dollars for one unit and for the line, before freight, tax and duty. Zero for what is owned. */
-  readonly each: Band;
-  readonly line: Band;
-  readonly owned: boolean;
-  readonly credit: boolean;
-  readonly yearly: boolean;
-  readonly shopTool: boolean;
-  readonly reasons: readonly string[];
-  readonly leadDays: Band;
-  readonly ship: string;
-  readonly spares?: string;
-  readonly inspect?: string;
 }
 
 export interface PlannedTask {
@@ -136,37 +119,13 @@ export interface RiskRow {
   readonly stage: StageId;
   readonly injury: boolean;
   readonly counted: boolean;
+  /** Our chance, and the owner's own where one was given; `chance` is the one that counts. */
+  readonly ours: number;
+  readonly theirs?: number;
+  /** Parts of which a spare stands on the list: its money is paid there, and only the hours are counted here. */
+  readonly spares?: readonly string[];
   /** What raised or lowered the chance here. */
   readonly levers: readonly { readonly by: number; readonly why: string }[];
-}
-
-/** How a total spreads over the builds. Money in dollars, time in hours or weeks. */
-export interface Spread {
-  readonly p10: number;
-  readonly p25: number;
-  readonly p50: number;
-  readonly p75: number;
-  readonly p80: number;
-  readonly p90: number;
-  /** Twenty equally likely outcomes, in order. */
-  readonly twenty: readonly number[];
-  readonly mean: number;
-}
-
-/** What the total is made of: sums of lines before freight, and the typical share of each in the builds. */
-export interface MoneyParts {
-  readonly goods: Band;
-  /** Goods that people count when they say what "the parts" cost: no shop tools, no trouble, no freight. */
-  readonly bareParts: Band;
-  /** Taken off again: what selling the old parts brings. */
-  readonly credits: Band;
-  readonly landedRate: Band;
-  /** Mean dollars over the builds; they add up to the mean of the total. */
-  readonly meanGoods: number;
-  readonly meanLanded: number;
-  readonly meanTrouble: number;
-  /** At or below zero. */
-  readonly meanCredit: number;
 }
 
 export interface Verdict {
@@ -203,7 +162,10 @@ export interface Report {
   /** Task ids in an order that respects every prerequisite and hold point. */
   readonly order: readonly string[];
   readonly risks: readonly RiskRow[];
-  readonly money: Spread & { readonly parts: MoneyParts };
+  readonly money: ReportMoney;
+  /** Orders by shop; empty until something is quoted or bought. */
+  readonly sellers: readonly SellerRow[];
+  readonly grade: Grade;
   readonly yearly: Band;
   readonly hours: Spread & { readonly planned: Band; readonly meanTrouble: number };
   /** Weeks that the lathe cannot be used, at the owner's hours a week. */

@@ -66,7 +66,9 @@ function moneyTotal({ money, bill, edition }: Report): Explanation {
       'Troubles, mean',
       meanTrouble,
       '$',
-      'Each trouble strikes in its share of the builds. See the risks.',
+      money.troubleBy === 'allowance'
+        ? 'Your flat share of the goods stands in the place of the risks.'
+        : 'Each trouble strikes in its share of the builds. See the risks.',
     ),
     ...(meanCredit !== 0
       ? [node('Sold again, mean', meanCredit, '$', 'What old parts bring.', sold.map(lineOf))]
@@ -80,13 +82,22 @@ function moneyTotal({ money, bill, edition }: Report): Explanation {
 const goodsSay = (basis: string): string =>
   `Every line drawn between its low and its high price. ${basis} The lines show the likely price.`;
 
-const lineOf = ({ name, qty, each, line, owned, reasons }: BillLine): Explanation =>
-  leaf(
-    name,
-    line[1],
-    '$',
-    owned ? 'You have it already.' : sentences(`${qty} at ${range(each)} dollars`, ...reasons),
-  );
+/** What is quoted or paid, in the owner's own figures, and what is still to be bought at our range. */
+function pricedSay({ purchase, packs, pack, each }: BillLine): string[] {
+  const rest = packs > 0 ? [`${tidy(packs * pack)} still to buy at ${range(each)} dollars`] : [];
+  if (!purchase?.goods) return rest;
+  return [`${purchase.qty} ${purchase.state} for ${purchase.goods} dollars (${purchase.asTyped})`, ...rest];
+}
+
+function lineSay(line: BillLine): string {
+  const { owned, qty, each, reasons, keep, purchase } = line;
+  if (owned && !purchase) return 'You have it already.';
+  const spares = keep.count > 0 ? [`${keep.count} more as a spare: ${keep.why.join('; ')}`] : [];
+  const counted = purchase ? pricedSay(line) : [`${qty} at ${range(each)} dollars`];
+  return sentences(...counted, ...reasons, ...spares);
+}
+
+const lineOf = (line: BillLine): Explanation => leaf(line.name, line.line[1], '$', lineSay(line));
 
 const taskOf = ({ name, hours, because }: PlannedTask): Explanation =>
   leaf(name, hours[1], 'h', sentences(`Hours: ${range(hours)}`, ...because));
@@ -117,6 +128,9 @@ function weeksOutTotal({ weeksOut, stages, machine }: Report): Explanation {
   return node('Weeks out of use, middle of the builds (P50)', weeksOut.p50, 'week', say, [...parts, ...week]);
 }
 
+const spared = (spares: RiskRow['spares']): string[] =>
+  spares ? ['A spare stands on the list and is paid there, so only the hours are counted'] : [];
+
 /** Why a risk has the chance and the weight it has. */
 export function explainRisk({
   name,
@@ -127,6 +141,9 @@ export function explainRisk({
   hours,
   expectedMoney,
   expectedHours,
+  ours,
+  theirs,
+  spares,
 }: RiskRow): Explanation {
   const lever = levers.map(({ by, why }) =>
     leaf(why, by, '1', by > 1 ? 'Makes it likelier.' : 'Makes it rarer.'),
@@ -136,10 +153,12 @@ export function explainRisk({
       'Chance on this path',
       chance,
       '1',
-      `About ${ofTwenty} of 20 builds. A judgement of the trade, moved by your answers.`,
-      lever,
+      theirs === undefined
+        ? `About ${ofTwenty} of 20 builds. A judgement of the trade, moved by your answers.`
+        : `About ${ofTwenty} of 20 builds: your own chance. Ours would be ${Math.round(100 * ours)} %.`,
+      theirs === undefined ? lever : [],
     ),
-    leaf('If it strikes: money', money[1], '$', sentences(range(money))),
+    leaf('If it strikes: money', money[1], '$', sentences(range(money), ...spared(spares))),
     leaf('If it strikes: hours', hours[1], 'h', sentences(range(hours))),
     leaf('Mean hours over all builds', expectedHours, 'h', 'Chance times the mean of its hours.'),
   ];

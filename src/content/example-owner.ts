@@ -1,5 +1,6 @@
 import type { Path } from '../calc/core/path.ts';
-import { pathOf, referencePaths, usuallyOwned } from './reference-paths.ts';
+import { pathOf, referencePaths } from './reference-paths.ts';
+import { usuallyOwned } from './usually-owned.ts';
 
 /** An owner made up for the home page, with two answers to the same wish. */
 export const exampleOwner = {

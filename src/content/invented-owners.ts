@@ -1,6 +1,7 @@
 import type { Path } from '../calc/core/path.ts';
 import { choosingOwners } from './owners-choosing.ts';
-import { type NamedPath, pathOf, usuallyOwned } from './reference-paths.ts';
+import { type NamedPath, pathOf } from './reference-paths.ts';
+import { usuallyOwned } from './usually-owned.ts';
 
 const drawer: Partial<Path> = { owned: usuallyOwned };
 

@@ -1,5 +1,6 @@
 import type { Family } from '../calc/core/family.ts';
-import { type NamedPath, pathOf, usuallyOwned } from './reference-paths.ts';
+import { type NamedPath, pathOf } from './reference-paths.ts';
+import { usuallyOwned } from './usually-owned.ts';
 
 const shop = { owned: usuallyOwned, facts: { 'hours-per-week': 5 } };
 

@@ -9,7 +9,7 @@ export interface NamedPath {
   readonly path: Path;
 }
 
-const EDITION = '2026-11';
+const EDITION = '2026-12';
 
 type Said = Readonly<Record<string, string | readonly string[]>>;
 
@@ -71,19 +71,6 @@ const reference: Said = {
   'way-covers': 'bellows',
   lubrication: 'oil-can',
 };
-
-/** Tool post, holders, inserts, screen, keyboard, fasteners, drills, oils and eye protection: what most owners have. */
-export const usuallyOwned: readonly string[] = [
-  'quick-change-post-set',
-  'extra-tool-holders',
-  'insert-holders',
-  'screen',
-  'keyboard-part',
-  'fasteners',
-  'drills-and-taps',
-  'oils-and-grease',
-  'eye-protection',
-];
 
 /** A path from the reference answers with some of them changed; `null` leaves a question unanswered. */
 export function pathOf(

@@ -13,13 +13,40 @@ export function recall(name: string, shelf: Shelf = 'localStorage'): string | un
   }
 }
 
-/** Keeps the text; false when the browser refuses. */
-export function remember(name: string, text: string, shelf: Shelf = 'localStorage'): boolean {
+/** What became of a text to be kept: "full" where the browser has no more room, "refused" where it keeps nothing. */
+export type Keeping = 'kept' | 'full' | 'refused';
+
+/** Keeps the text and says what became of it. */
+export function keep(name: string, text: string, shelf: Shelf = 'localStorage'): Keeping {
   try {
     window[shelf].setItem(PREFIX + name, text);
-    return true;
+    return 'kept';
+  } catch (fault) {
+    return fault instanceof DOMException && fault.name === 'QuotaExceededError' && hasAny(shelf)
+      ? 'full'
+      : 'refused';
+  }
+}
+
+/** Some browsers say "no more room" where they keep nothing at all: then nothing is there either. */
+function hasAny(shelf: Shelf): boolean {
+  try {
+    return window[shelf].length > 0;
   } catch {
     return false;
+  }
+}
+
+/** Keeps the text; false when the browser refuses. */
+export const remember = (name: string, text: string, shelf: Shelf = 'localStorage'): boolean =>
+  keep(name, text, shelf) === 'kept';
+
+/** Takes a text off the shelf. */
+export function forget(name: string, shelf: Shelf = 'localStorage'): void {
+  try {
+    window[shelf].removeItem(PREFIX + name);
+  } catch {
+    // What the browser does not let us touch is not kept for us either.
   }
 }
 

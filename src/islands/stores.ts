@@ -4,12 +4,16 @@ import type { Answer, Path } from '../calc/core/path.ts';
 import type { Report } from '../calc/evaluate.ts';
 import { factById, sizeNames } from '../calc/facts.ts';
 import { decisionById } from '../calc/guide.ts';
+import type { Own } from '../export/own.ts';
 import { decodePath } from '../link/decode.ts';
 import { encodePath } from '../link/encode.ts';
 import { fragmentAfterStep, openingFragment, writeFragment } from './address.ts';
+import { $own, openOwn, replaceAll } from './kept-lines.ts';
 import { onOtherTab, recall, remember } from './memory.ts';
+import { ownOf, sameOwn, withOwn } from './own-part.ts';
 import { loadPreferences } from './preferences.ts';
 import { movedBetween, type Receipt, sayAnswer } from './receipts.ts';
+import { showIn } from './shared/currency.ts';
 
 /** Something the owner should know about how these answers got here. */
 export interface Note {
@@ -37,6 +41,8 @@ export function start(): void {
   started = true;
   loadPreferences();
   openPath(openingFragment(), recall(REMEMBERED));
+  $own.listen(takeUpOwn);
+  ready = openOwn();
   window.addEventListener('popstate', () => {
     const fragment = fragmentAfterStep();
     if (fragment === undefined) writeFragment(encodePath($path.get()));
@@ -47,6 +53,35 @@ export function start(): void {
   });
 }
 
+/** Quotes and orders kept on this device belong to the owner's own path; a link from elsewhere says that they are counted. */
+let isElsewhere = false;
+let leftOut = false;
+
+function takeUpOwn(own: Own): void {
+  const path = $path.get();
+  if (leftOut || sameOwn(own, ownOf(path))) return;
+  if (isElsewhere && own.purchases) addNote(OWN_COUNTED);
+  place(withOwn(path, own));
+}
+
+/** Shows a path from elsewhere without the quotes and orders kept here; they stay kept. */
+export function leaveOwnOut(): void {
+  leftOut = true;
+  dismiss('own-counted');
+  place(withOwn($path.get(), {}));
+}
+
+/** Puts a path on the screen that is not a change by the owner. */
+function place(path: Path): void {
+  showIn(path.currency);
+  $path.set(path);
+  workOut();
+}
+
+const OWN_COUNTED: Note = {
+  kind: 'own-counted',
+  say: 'This link is not the path that this device remembers. Your own quotes and orders are counted in, so its figures differ from those of whoever sent it.',
+};
 const OTHER_TAB: Note = {
   kind: 'other-tab',
   say: 'Another tab has changed your answers. This tab keeps its own; whichever you change last is what this device remembers.',
@@ -63,18 +98,23 @@ const TAKEN_UP: Note = {
 function openPath(fragment: string, remembered?: string): void {
   const takenUp =
     fragment === '' && remembered !== undefined && remembered !== encodePath(decodePath('').path);
-  const { path, notes } = decodePath(takenUp ? remembered : fragment);
+  const { path: read, notes } = decodePath(takenUp ? remembered : fragment);
+  const path = leftOut ? read : withOwn(read, $own.get());
+  isElsewhere = fragment !== '' && remembered !== undefined && remembered !== encodePath(read);
   $receipts.set([]);
   $notes.set(takenUp ? [TAKEN_UP, ...notes] : notes);
-  $path.set(path);
+  place(path);
   if (takenUp) writeFragment(encodePath(path));
-  workOut();
 }
 
 /** Starts again with no answers. What was there can be had back with Undo. */
 export function startAfresh(): void {
   dismiss('remembered');
-  change(decodePath('').path, { name: 'All answers', saidBefore: 'as they were', saidNow: 'taken away' });
+  change(withOwn(decodePath('').path, ownOf($path.get())), {
+    name: 'All answers',
+    saidBefore: 'as they were',
+    saidNow: 'taken away',
+  });
 }
 
 /** Answers a question: option ids, none for "not sure yet", undefined to take the answer away. */
@@ -95,7 +135,7 @@ export function setFact(id: string, value: number | undefined, said = ''): void 
   const { [id]: old, ...others } = path.facts;
   const facts = value === undefined ? others : { ...others, [id]: value };
   const fact = factById(id);
-  const ours = fact?.group === 'own' ? 'our own figure' : 'our typical figure';
+  const ours = fact?.typical ? 'our typical figure' : 'our own figure';
   const saidBefore = old === undefined ? ours : 'your earlier figure';
   const saidNow = value === undefined ? ours : said;
   change({ ...path, facts }, { name: fact?.name ?? id, saidBefore, saidNow });
@@ -107,6 +147,15 @@ export function setSize(size: SizeClass): void {
   if (path.size === size) return;
   const said = { saidBefore: sizeNames[path.size], saidNow: sizeNames[size] };
   change({ ...path, size }, { name: 'Size of lathe', ...said });
+}
+
+/** Takes the prices of another edition; the receipt says what they move. */
+export function setEdition(edition: string): void {
+  const path = $path.get();
+  change(
+    { ...path, edition },
+    { name: 'Prices', saidBefore: `edition ${path.edition}`, saidNow: `edition ${edition}` },
+  );
 }
 
 /** Says whether a part is already in the drawer. */
@@ -131,7 +180,10 @@ export function dismiss(kind: string): void {
   $notes.set($notes.get().filter((note) => note.kind !== kind));
 }
 
-function change(pathNow: Path, about: Pick<Receipt, 'decision' | 'name' | 'saidBefore' | 'saidNow'>): void {
+export function change(
+  pathNow: Path,
+  about: Pick<Receipt, 'decision' | 'name' | 'saidBefore' | 'saidNow'>,
+): void {
   const receipts = $receipts.get();
   const number = (receipts[0]?.number ?? 0) + 1;
   $receipts.set([{ number, ...about, pathBefore: $path.get(), pathNow }, ...receipts]);
@@ -140,10 +192,10 @@ function change(pathNow: Path, about: Pick<Receipt, 'decision' | 'name' | 'saidB
 
 function write(path: Path): void {
   const fragment = encodePath(path);
-  $path.set(path);
+  place(path);
   writeFragment(fragment);
   if (!remember(REMEMBERED, fragment)) addNote(REFUSED);
-  workOut();
+  if (!leftOut && !sameOwn($own.get(), ownOf(path))) replaceAll(ownOf(path));
 }
 
 function addNote(note: Note): void {
@@ -152,6 +204,8 @@ function addNote(note: Note): void {
 }
 
 let waiting = false;
+/** The first figures wait for what is kept on this device, so that nothing typed can come before it. */
+let ready: Promise<void> = Promise.resolve();
 
 /** Works the figures out when the page has nothing better to do; changes made meanwhile are taken along. */
 function workOut(): void {
@@ -161,7 +215,7 @@ function workOut(): void {
   whenIdle(
     async () => {
       try {
-        const { reportOf } = await import('./compute.ts');
+        const [{ reportOf }] = await Promise.all([import('./compute.ts'), ready]);
         waiting = false;
         settle(reportOf);
         $fault.set(undefined);

@@ -21,14 +21,15 @@ const PLANNING = [
   'calc/why-totals',
 ];
 
-const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', 'calc/why-number', 'calc/choosing'];
+/** What islands ask when somebody wants to know more than the report says. */
+const ON_REQUEST = ['calc/why-number', 'calc/buying', 'calc/worst-builds', 'calc/old-prices', 'calc/choosing'];
+const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', ...ON_REQUEST];
 const SHOWN_TO_ISLANDS = [
   'calc/core',
   'calc/guide',
   'calc/facts',
   'calc/evaluate',
-  'calc/why-number',
-  'calc/choosing',
+  ...ON_REQUEST,
   'calc/report',
   'calc/trade',
   'link',
@@ -43,8 +44,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'calc/subsystems': ['calc/core', 'calc/formulas'],
   ...Object.fromEntries(PLANNING.map((room) => [room, [...GROUND, ...PLANNING]])),
   'calc/evaluate': [...GROUND, ...PLANNING],
-  'calc/why-number': [...GROUND, ...PLANNING, 'calc/evaluate'],
-  'calc/choosing': [...GROUND, ...PLANNING],
+  ...Object.fromEntries(ON_REQUEST.map((room) => [room, [...GROUND, ...PLANNING, 'calc/evaluate']])),
   link: [...CALC, 'content'],
   export: [...CALC, 'link', 'content'],
   content: ['calc/core', 'calc/guide', 'calc/facts'],
@@ -68,6 +68,8 @@ export const LODGERS: Readonly<Record<string, string>> = {
   'calc/facts-turning': 'calc/facts',
   'calc/facts-work': 'calc/facts',
   'calc/facts-workshop': 'calc/facts',
+  'calc/report-bill': 'calc/report',
+  'calc/report-money': 'calc/report',
   '../tests/published/row': 'printed',
   '../tests/published/rows': 'printed',
 };

@@ -18,7 +18,7 @@ const words = (text: string): number => text.trim().split(/\s+/).length;
 
 const everyCondition: [where: string, Condition][] = [
   ...decisions.flatMap((d): [string, Condition][] => (d.askWhen ? [[d.id, d.askWhen]] : [])),
-  ...parts.flatMap((p) => p.needs.map((n): [string, Condition] => [p.id, n.when])),
+  ...parts.flatMap((p) => [...p.needs, ...(p.keep ?? [])].map((n): [string, Condition] => [p.id, n.when])),
   ...tasks.flatMap((t) => [
     ...(t.when ? [[t.id, t.when] as [string, Condition]] : []),
     ...[...(t.extra ?? []), ...(t.scale ?? []), ...(t.afterWhen ?? [])].map((e): [string, Condition] => [
@@ -141,9 +141,8 @@ describe('questions', () => {
 
 describe('parts, tasks, risks and rules', () => {
   test.each(editions.map((book) => [book.edition, book] as const))(
-    'edition %s prices every part, and no other',
+    'edition %s prices no part but those of the trade, in bands',
     (_, book) => {
-      expect(parts.filter((part) => !book.parts[part.id]).map((part) => part.id)).toEqual([]);
       const known = new Set(parts.map((part) => part.id));
       expect(Object.keys(book.parts).filter((id) => !known.has(id))).toEqual([]);
       expect(
@@ -153,6 +152,28 @@ describe('parts, tasks, risks and rules', () => {
       ).toEqual([]);
     },
   );
+
+  test('today’s edition prices every part; an older one lacks only what came later', () => {
+    const lacking = (book: (typeof editions)[number]) =>
+      parts.filter((part) => !book.parts[part.id]).map((part) => part.id);
+    expect(lacking(editions[0]!)).toEqual([]);
+    expect(lacking(editions.find(({ edition }) => edition === '2026-11')!).sort()).toEqual([
+      'small-taps',
+      'spare-belt',
+      'spare-coupling-element',
+      'spare-fuses',
+      'tapping-drills',
+    ]);
+  });
+
+  test('figures that parts are counted by exist, and so do the spares that risks name', () => {
+    const counted = parts.flatMap(({ needs, keep = [] }) =>
+      [...needs, ...keep].flatMap(({ qty }) => (typeof qty === 'object' ? [qty.figure] : [])),
+    );
+    expect(counted.filter((id) => !hasMeasure(id))).toEqual([]);
+    const ids = new Set(parts.map((part) => part.id));
+    expect(risks.flatMap(({ spares = [] }) => spares).filter((id) => !ids.has(id))).toEqual([]);
+  });
 
   test('every part can be needed', () => {
     const byRule = new Set(

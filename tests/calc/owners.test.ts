@@ -6,7 +6,8 @@ import { designOf } from '../../src/calc/design.ts';
 import { evaluate } from '../../src/calc/evaluate.ts';
 import { machineOf } from '../../src/calc/facts.ts';
 import { currentEdition } from '../../src/content/edition.ts';
-import { pathOf, usuallyOwned } from '../../src/content/reference-paths.ts';
+import { pathOf } from '../../src/content/reference-paths.ts';
+import { usuallyOwned } from '../../src/content/usually-owned.ts';
 
 const between = (value: number, low: number, high: number): void => {
   expect(value).toBeGreaterThanOrEqual(low);

@@ -167,6 +167,28 @@ const lastRows = (
     printed,
   }),
 );
+/**
+ * k breakages or fewer before n holes are done is k or fewer broken in n + k tries: a printed binomial table checks it.
+ */
+const binomialRows = (
+  [
+    [20, 0.41, 12, '0.9738', (chance: number) => chance],
+    [150, 0.09, 10, '0.1987', (chance: number) => chance],
+    [150, 0.09, 25, '0.0009', (chance: number) => 1 - chance],
+    [15, 0.281, 5, '0.2246', (chance: number) => 1 - chance],
+    [100, 0.03, 4, '0.8179', (chance: number) => chance],
+  ] as const
+).map(([tries, breakChance, broken, printed, as]) =>
+  row(sparesChance, {
+    what: `${broken} or fewer of ${tries} tries, each with ${breakChance}${as(0) === 0 ? '' : '; the chance of more'}`,
+    source: { ref: 'OpenStax Introductory Statistics', at: 'modules m46950 and m46961, binomial examples' },
+    provenance: 'seen',
+    inputs: { holes: tries - broken, breakChance, tools: broken + 1 },
+    as,
+    printed,
+    unit: '1',
+  }),
+);
 const haveRows = (
   [
     [0.9, 20, 0.2, '106'],
@@ -189,4 +211,4 @@ export const priceRows: readonly PublishedRow[] = [
   ...beforeTaxRows,
   ...customsRows,
 ];
-export const buyingRows: readonly PublishedRow[] = [...boxRows, ...lastRows, ...haveRows];
+export const buyingRows: readonly PublishedRow[] = [...boxRows, ...lastRows, ...binomialRows, ...haveRows];

@@ -1,9 +1,13 @@
 import type { Condition } from './condition.ts';
 import type { SubsystemId } from './decision.ts';
 import type { Machine } from './machine.ts';
+import type { StageId } from './task.ts';
 
-/** How many, fixed or from the machine's figures (metres for cable, pieces otherwise). */
-export type Qty = number | ((machine: Machine) => number);
+/**
+ * How many, fixed, from the machine's figures (metres for cable, pieces otherwise), or as many as a figure of the design
+ * says, rounded up.
+ */
+export type Qty = number | ((machine: Machine) => number) | { readonly figure: string };
 
 /** One reason for buying a part. */
 export interface Need {
@@ -35,6 +39,12 @@ export interface Part {
   readonly shopTool?: boolean;
   /** What to keep as a spare and why. */
   readonly spares?: string;
+  /** Units bought on top of the need and kept as spares, each with its reason; they add up. */
+  readonly keep?: readonly Need[];
+  /** Stage that needs it first, where that is not the usual one of its room. */
+  readonly stage?: StageId;
+  /** What to order in words, from the figures of the design (SI; NaN where one does not arise). */
+  readonly size?: (figure: (id: string) => number) => string | undefined;
   /** What to measure when it arrives. */
   readonly inspect?: string;
   readonly needs: readonly Need[];

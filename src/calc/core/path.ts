@@ -25,6 +25,8 @@ export interface Path {
   readonly allowance?: number;
   /** What is made on the lathe again and again; for the question whether it is worth it. */
   readonly families?: readonly Family[];
+  /** Day the work starts, ISO 8601: order-by days then become dates. Private, like the purchases. */
+  readonly start?: string;
 }
 
 export const emptyPath = (edition: string): Path => ({

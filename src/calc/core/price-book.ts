@@ -26,5 +26,9 @@ export interface PriceBook {
   readonly landed: Readonly<Record<string, Band>>;
   /** Multiplies prices of scaled parts by size of lathe. */
   readonly sizeFactor: { readonly small: number; readonly medium: number; readonly large: number };
+  /** "whole": the builds price whole packs, and spares on top of the need. Missing: the bare need, as the first edition did. */
+  readonly packs?: 'whole';
+  /** Dollars for the carriage of one order, by the heaviest thing in it. */
+  readonly carriage?: Readonly<Record<PriceEntry['ship'], Band>>;
   readonly parts: Readonly<Record<string, PriceEntry>>;
 }

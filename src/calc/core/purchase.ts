@@ -36,6 +36,8 @@ export interface Seller {
   readonly abroad?: boolean;
   /** Share of goods and carriage taken as duty, fraction of one; only from abroad. */
   readonly dutyRate?: number;
+  /** The tax counts carriage too; import tax always does. */
+  readonly carriageTaxed?: boolean;
   /** Its prices already hold the tax. */
   readonly taxIncluded?: boolean;
 }

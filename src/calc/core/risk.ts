@@ -31,6 +31,8 @@ export interface Risk {
   /** Only where its cause exists. */
   readonly when: Condition;
   readonly levers: readonly Lever[];
+  /** Parts of which a spare on the list takes the place of the money: it is paid for already, only the hours remain. */
+  readonly spares?: readonly string[];
   /** Somebody could be hurt: shown apart, never weighed only in money. */
   readonly injury?: boolean;
   /** A choice rather than a cost (regret, creep, a stall), or counted elsewhere: shown, never summed. */

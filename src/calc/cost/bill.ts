@@ -27,8 +27,12 @@ const wanted: readonly (readonly CompiledNeed[])[] = parts.map((part) => [
 
 const unwanted: readonly (readonly CompiledNeed[])[] = parts.map((part) => fromRules(part, 'removesPart'));
 
-const amount = (need: Need, machine: Machine): number =>
-  typeof need.qty === 'number' ? need.qty : need.qty(machine);
+function amount({ qty }: Need, state: State, machine: Machine): number {
+  if (typeof qty === 'number') return qty;
+  if (typeof qty === 'function') return qty(machine);
+  const figure = state.measure(qty.figure);
+  return figure > 0 ? Math.ceil(figure) : 0;
+}
 
 const isSummed: readonly boolean[] = parts.map((part) => part.combine === 'sum');
 
@@ -38,7 +42,7 @@ function asked(needs: readonly CompiledNeed[], summed: boolean, state: State, ma
   for (let at = 0; at < needs.length; at += 1) {
     const { need, when } = needs[at]!;
     if (!when(state)) continue;
-    const qty = amount(need, machine);
+    const qty = amount(need, state, machine);
     total = summed ? total + qty : Math.max(total, qty);
   }
   return total;
@@ -57,10 +61,30 @@ export function quantities(state: State, machine: Machine): Float64Array {
   return result;
 }
 
-/** Every condition that decides how many of a part are bought, by position. */
-export const conditionsOfPart: readonly (readonly Condition[])[] = parts.map((_, at) =>
-  [...wanted[at]!, ...unwanted[at]!].map(({ need }) => need.when),
+const kept: readonly (readonly CompiledNeed[])[] = parts.map(({ keep = [] }) =>
+  keep.map((need) => ({ need, when: compile(need.when) })),
 );
+
+const counting = (at: number): readonly CompiledNeed[] => [...wanted[at]!, ...unwanted[at]!, ...kept[at]!];
+
+/** Every condition that decides how many of a part are bought, spares among them, by position. */
+export const conditionsOfPart: readonly (readonly Condition[])[] = parts.map((_, at) =>
+  counting(at).map(({ need }) => need.when),
+);
+
+/** Figures of the design that say how many of a part are bought, by position. */
+export const figuresOfPart: readonly (readonly string[])[] = parts.map((_, at) =>
+  counting(at).flatMap(({ need: { qty } }) => (typeof qty === 'object' ? [qty.figure] : [])),
+);
+
+/** Units of a part kept as spares on top of the need. */
+export const sparesOf = (at: number, state: State, machine: Machine): number =>
+  kept[at]!.length === 0 ? 0 : asked(kept[at]!, true, state, machine);
+
+/** Why they are kept, each reason once. */
+export const sparesWhy = (state: State, at: number): string[] => [
+  ...new Set(kept[at]!.filter(({ when }) => when(state)).map(({ need }) => need.why)),
+];
 
 /** The reasons for a line, in the owner's words, each once. */
 export function reasons(state: State, at: number): string[] {

@@ -1,14 +1,18 @@
-import { decisionPosition, optionsOf, type State } from '../choices/state.ts';
+import type { State } from '../choices/state.ts';
 import type { Band } from '../core/band.ts';
 import type { Machine } from '../core/machine.ts';
 import type { Path } from '../core/path.ts';
 import { workOf } from '../schedule/work.ts';
-import { parts, risks, tasks } from '../trade.ts';
-import { quantities } from './bill.ts';
+import { risks, tasks } from '../trade.ts';
+import { addOpen } from './charge-columns.ts';
 import { addTerms, type Term } from './columns.ts';
 import { BESIDE, type Column, type Edition, type RiskColumns } from './edition.ts';
-import { chanceOf, isCounted } from './risks.ts';
+import { type Bought, boughtOf } from './goods.ts';
+import { landedOf } from './landed.ts';
+import { type Orders, ordersOf } from './orders.ts';
+import { countedChance, isCounted, sparesHeld } from './risks.ts';
 import { BUILDS } from './strata.ts';
+import { type Wanted, wantedOf } from './wanted.ts';
 
 /** The totals of every build: cents and hundredths of an hour. */
 export interface Totals {
@@ -44,74 +48,61 @@ export function newTotals(): Totals {
   return Object.fromEntries(totalNames.map((name, at) => [name, column(at)])) as unknown as Totals;
 }
 
+/** A risk, in how many builds it strikes, whether the lathe is out of use then, and whether a spare pays for it already. */
+export interface Strike {
+  readonly at: number;
+  readonly builds: number;
+  readonly out: boolean;
+  readonly spared: boolean;
+}
+
 /** One way of answering, resolved: everything that the sums need. */
-export interface Resolved {
-  readonly goods: readonly Term[];
-  readonly local: readonly Term[];
-  readonly credits: readonly Term[];
+export interface Resolved extends Bought {
   readonly work: readonly Term[];
   readonly workOut: readonly Term[];
-  readonly risks: readonly { readonly at: number; readonly builds: number; readonly out: boolean }[];
+  readonly risks: readonly Strike[];
   readonly landed: Column;
   readonly landedBand: Band;
+  /** A flat share of the goods in the place of the money of the risks. */
+  readonly allowance?: number;
 }
 
-const countryAt = decisionPosition('country');
-const constantShare = new Map<number, Column>();
-
-/** Freight, tax and duty: the owner's own rate where it makes sense, else the band of the country. */
-function landedOf(state: State, path: Path, edition: Edition): Pick<Resolved, 'landed' | 'landedBand'> {
-  const own = path.facts['landed-rate'];
-  if (own !== undefined && own >= 0 && own <= 1.5)
-    return { landed: constant(own), landedBand: [own, own, own] };
-  const country = optionsOf(countryAt, state.masks[countryAt]!)[0] ?? 'elsewhere';
-  const landed = edition.landed.get(country);
-  const landedBand = edition.book.landed[country];
-  if (!landed || !landedBand)
-    throw new Error(`edition ${edition.book.edition} has no landed rate for ${country}`);
-  return { landed, landedBand };
+/** Which columns, how often, for one set of choices; `given`: what was quoted and bought, priced on the plan. */
+export function resolve(
+  state: State,
+  machine: Machine,
+  path: Path,
+  edition: Edition,
+  given?: Orders,
+): Resolved {
+  const allowance = allowanceOf(path);
+  const wanted = wantedOf(state, machine, edition.book);
+  const orders = given ?? ordersOf(wanted, path, edition);
+  return {
+    ...boughtOf(wanted, state, machine, path, edition, orders),
+    ...workOf(state, edition),
+    risks: strikes(state, path, wanted),
+    ...landedOf(state, path, edition),
+    ...(allowance === undefined ? {} : { allowance }),
+  };
 }
 
-function constant(share: number): Column {
-  const known = constantShare.get(share);
-  if (known) return known;
-  const column = new Float64Array(BUILDS).fill(share);
-  constantShare.set(share, column);
-  return column;
-}
-
-const isCredit: readonly boolean[] = parts.map((part) => part.credit === true);
-/** What is paid every year stands in no total. */
-const isOnce: readonly boolean[] = parts.map((part) => part.yearly !== true);
-
-/** Which columns, how often, for one set of choices. */
-export function resolve(state: State, machine: Machine, path: Path, edition: Edition): Resolved {
-  const owned = new Set(path.owned);
-  const prices = edition.prices(machine.size);
-  const bought = quantities(state, machine);
-  const goods: Term[] = [];
-  const local: Term[] = [];
-  const credits: Term[] = [];
-  for (let at = 0; at < parts.length; at += 1) {
-    const times = bought[at]!;
-    if (times === 0 || !isOnce[at] || owned.has(parts[at]!.id)) continue;
-    const list = isCredit[at] ? credits : edition.local[at] ? local : goods;
-    list.push({ column: prices[at]!, times: isCredit[at] ? -times : times });
-  }
-  const { work, workOut } = workOf(state, edition);
-  return { goods, local, credits, work, workOut, risks: strikes(state), ...landedOf(state, path, edition) };
-}
+/** The flat share set aside for trouble, where the owner gave one that is a share. */
+export const allowanceOf = ({ allowance }: Path): number | undefined =>
+  allowance !== undefined && Number.isFinite(allowance) && allowance >= 0 ? allowance : undefined;
 
 const outStages = new Set(tasks.filter((task) => task.lathe === 'out').map((task) => task.stage));
 /** Risks that strike while the lathe cannot be used, by position. */
 export const strikesWhileOut: readonly boolean[] = risks.map((risk) => outStages.has(risk.stage));
 const counted: readonly number[] = risks.flatMap((risk, at) => (isCounted(risk) ? [at] : []));
 
-function strikes(state: State): Resolved['risks'] {
-  const struck: { at: number; builds: number; out: boolean }[] = [];
+function strikes(state: State, path: Path, wanted: readonly Wanted[]): Strike[] {
+  const struck: Strike[] = [];
   for (const at of counted) {
-    const chance = chanceOf(at, state);
-    if (chance > 0) struck.push({ at, builds: Math.round(chance * BUILDS), out: strikesWhileOut[at]! });
+    const chance = countedChance(at, state, path.chances);
+    const builds = Math.round(chance * BUILDS);
+    const spared = sparesHeld(at, wanted, path.owned).length > 0;
+    if (chance > 0) struck.push({ at, builds, out: strikesWhileOut[at]!, spared });
   }
   return struck;
 }
@@ -129,39 +120,47 @@ export function fillTotals(totals: Totals, way: Resolved, edition: Edition, from
   addTerms(totals.hoursOut, way.workOut, from, to);
   trouble.fill(0, from, to);
   troubleOut.fill(0, from, to);
-  for (const { at, builds, out } of way.risks) {
-    strike(out ? troubleOut : trouble, edition.risks[at]!, builds, from, to);
+  for (const { at, builds, out, spared } of way.risks) {
+    strike(out ? troubleOut : trouble, edition.risks[at]!, builds, spared, from, to);
   }
-  addUp(totals, way.landed, from, to);
+  for (const open of way.charges) addOpen(totals.landed, open, from, to);
+  addUp(totals, way, from, to);
 }
 
 /** Adds one risk to the builds it strikes: by its own order when all are wanted, build by build for a short range. */
 function strike(
   sum: Column,
-  { order, rank, both }: RiskColumns,
+  { order, rank, both, hours }: RiskColumns,
   builds: number,
+  spared: boolean,
   from: number,
   to: number,
 ): void {
+  const cost = spared ? hours : both;
   if (to - from === BUILDS) {
-    for (let place = 0; place < builds; place += 1) sum[order[place]!]! += both[place]!;
+    for (let place = 0; place < builds; place += 1) sum[order[place]!]! += cost[place]!;
     return;
   }
   for (let build = from; build < to; build += 1) {
     const place = rank[build]!;
-    if (place < builds) sum[build]! += both[place]!;
+    if (place < builds) sum[build]! += cost[place]!;
   }
 }
 
-/** Freight on the goods, troubles told apart again, and the totals of money and hours. */
-function addUp(totals: Totals, share: Column, from: number, to: number): void {
+/** Freight on the goods on top of the charges already there, what is quoted and paid, troubles told apart again, and the totals of money and hours. */
+function addUp(totals: Totals, way: Resolved, from: number, to: number): void {
   const { goods, local, landed, credits, troubleMoney, money, hours, hoursOut, troubleHours } = totals;
+  const { fixed, allowance, landed: share } = way;
   for (let build = from; build < to; build += 1) {
+    landed[build]! += Math.round((goods[build]! + fixed.shared) * share[build]!) + fixed.charges;
+    goods[build]! += fixed.goods;
+    local[build]! += fixed.local;
+    credits[build]! += fixed.credits;
     const both = trouble[build]! + troubleOut[build]!;
-    const cents = Math.floor(both / BESIDE);
+    const struck = Math.floor(both / BESIDE);
+    const cents = allowance === undefined ? struck : Math.round(allowance * (goods[build]! + local[build]!));
     troubleMoney[build] = cents;
-    troubleHours[build] = both - cents * BESIDE;
-    landed[build] = Math.round(goods[build]! * share[build]!);
+    troubleHours[build] = both - struck * BESIDE;
     money[build] = goods[build]! + local[build]! + landed[build]! + cents + credits[build]!;
     hours[build]! += hoursOut[build]! + troubleHours[build]!;
     hoursOut[build]! += troubleOut[build]! - Math.floor(troubleOut[build]! / BESIDE) * BESIDE;

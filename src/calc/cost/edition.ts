@@ -63,11 +63,16 @@ export function editionOf(book: PriceBook): Edition {
   return made;
 }
 
+/** A part that came after this edition: it is not priced in it, and not listed. */
+const NO_PRICE: Column = new Float64Array(BUILDS);
+
 function drawEdition(book: PriceBook): Edition {
   const { seed } = book;
   const market = stratifiedScores(seed, 'market');
   const pace = stratifiedScores(seed, 'pace');
-  const base = parts.map((part) => drawBand(seed, `part ${part.id}`, priceBand(book, part.id), market));
+  const base = parts.map(({ id }) =>
+    book.parts[id] ? drawBand(seed, `part ${id}`, priceBand(book, id), market) : NO_PRICE,
+  );
   const extraWork = tasks.flatMap((task) => task.extra ?? []);
   return {
     book,

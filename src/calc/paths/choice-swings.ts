@@ -4,6 +4,7 @@ import type { Option } from '../core/decision.ts';
 import { figure } from '../core/machine.ts';
 import { decisions } from '../guide.ts';
 import type { Block } from '../report.ts';
+import { answerDifference } from './answer-difference.ts';
 import { type PerKind, perKind, type SwingKind } from './measures-of-total.ts';
 import { answerWith } from './one-change.ts';
 import { asIfAllowed, otherwise, standingAt } from './otherwise.ts';
@@ -53,7 +54,9 @@ function tried(present: Present, at: number, option: Option, blocks: readonly Bl
   const allowed = blocked.length === 0 ? otherwise(present, at, answer) : undefined;
   if (!allowed && blocked.length === 0) return undefined;
   const slices = allowed?.slices ?? asIfAllowed(present, at, answer);
-  const { money, hours } = differenceFor(present, slices);
+  const { money, hours } = allowed
+    ? answerDifference(present, at, answer, slices)
+    : differenceFor(present, slices);
   const perWeek = figure(present.machine, 'hours-per-week') * HUNDREDTHS;
   const weeks = hoursOutFor(present, slices, perWeek);
   return {

@@ -6,7 +6,9 @@ import type { PriceBook } from '../core/price-book.ts';
 import type { Totals } from '../cost/builds.ts';
 import { type Difference, differenceOfBuilds } from '../cost/difference.ts';
 import { type Edition, editionOf } from '../cost/edition.ts';
+import { ordersOf } from '../cost/orders.ts';
 import { totalsOf } from '../cost/totals.ts';
+import { wantedOf } from '../cost/wanted.ts';
 import { waysOf } from '../cost/ways.ts';
 import { designOf } from '../design.ts';
 import { machineOf } from '../facts.ts';
@@ -61,7 +63,8 @@ function worseIn(before: Judged, after: Judged): string[] {
 /** The builds of a plan at the prices of a book. */
 function buildsOf({ path, state, status }: Planned, machine: Machine, edition: Edition): Totals {
   const plan = { state, status: [...status] };
-  return totalsOf(waysOf(path, plan, edition.book.seed), machine, path, edition);
+  const orders = ordersOf(wantedOf(state, machine, edition.book), path, edition);
+  return totalsOf(waysOf(path, plan, edition.book.seed), machine, path, edition, orders);
 }
 
 /** First what clears, then what makes nothing else worse, then the better result, the lower price, the fewer hours. */

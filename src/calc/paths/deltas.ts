@@ -1,29 +1,30 @@
 import type { State } from '../choices/state.ts';
-import { quantityAt } from '../cost/bill.ts';
 import { workAt } from '../schedule/work.ts';
 import { parts } from '../trade.ts';
+import { strikesAt, unitsAt } from './counting.ts';
 import { measured, partsLookingAt, risksLookingAt, tasksLookingAt } from './looks-at.ts';
-import { type Present, strikesOf, type WayNow } from './present.ts';
+import { countingOf, type Present, type WayNow } from './present.ts';
 
 /** What a change adds to a way, less what it takes away: columns and how often they count. */
 export interface Deltas {
   readonly parts: readonly { readonly at: number; readonly times: number }[];
   readonly tasks: readonly { readonly at: number; readonly times: number }[];
   readonly extras: readonly { readonly id: string; readonly times: number }[];
-  readonly risks: readonly { readonly at: number; readonly before: number; readonly after: number }[];
+  /** Builds that a risk strikes, and builds in which its money is paid, before and after. */
+  readonly risks: readonly {
+    readonly at: number;
+    readonly before: ReturnType<typeof strikesAt>;
+    readonly after: ReturnType<typeof strikesAt>;
+  }[];
 }
 
 /** What a way with other choices needs more or less than the way as it stands. */
-export function deltasOf(
-  { machine, planned }: Present,
-  now: WayNow,
-  after: State,
-  changed: readonly number[],
-): Deltas {
+export function deltasOf(present: Present, now: WayNow, after: State, changed: readonly number[]): Deltas {
   const again = looked(now, changed);
-  const owned = planned.path.owned;
+  const counting = countingOf(present, after);
+  const { owned } = present.planned.path;
   const bought = again.parts.flatMap((at) => {
-    const times = quantityAt(at, after, machine) - now.quantities[at]!;
+    const times = unitsAt(at, counting) - now.units[at]!;
     return times === 0 ? [] : [{ at, times }];
   });
   const tasks: Deltas['tasks'][number][] = [];
@@ -37,8 +38,9 @@ export function deltasOf(
   }
   const risks = again.risks.flatMap((at) => {
     const before = now.strikes[at]!;
-    const builds = strikesOf(at, after);
-    return builds === before ? [] : [{ at, before, after: builds }];
+    const then = strikesAt(at, counting);
+    const same = then.builds === before.builds && then.paid === before.paid;
+    return same ? [] : [{ at, before, after: then }];
   });
   return { parts: paid(bought, owned), tasks, extras, risks };
 }
@@ -74,4 +76,6 @@ export const keyOf = ({ parts, tasks, extras, risks }: Deltas): string =>
   parts.map(({ at, times }) => `p${at}x${times}`).join('') +
   tasks.map(({ at, times }) => `t${at}x${times}`).join('') +
   extras.map(({ id, times }) => `${id}x${times}`).join('') +
-  risks.map(({ at, before, after }) => `r${at}x${before}x${after}`).join('');
+  risks
+    .map(({ at, before, after }) => `r${at}x${before.builds}x${after.builds}x${before.paid}x${after.paid}`)
+    .join('');

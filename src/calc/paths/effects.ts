@@ -6,11 +6,12 @@ import type { PriceBook } from '../core/price-book.ts';
 import type { Difference } from '../cost/difference.ts';
 import { decisions } from '../guide.ts';
 import type { Block } from '../report.ts';
+import { answerDifference } from './answer-difference.ts';
 import { type Moved, movedBetween, type Told, toldOf } from './moved.ts';
 import { answerWith, changedTo } from './one-change.ts';
 import { otherwise, standingAt } from './otherwise.ts';
 import { type Present, presentOf } from './present.ts';
-import { differenceFor, NO_DIFFERENCE } from './strip.ts';
+import { NO_DIFFERENCE } from './strip.ts';
 
 /** What a difference says: it is unclear where the middle eight of ten builds lie on both sides of nothing. */
 export type Says = 'more' | 'less' | 'same' | 'unclear';
@@ -72,9 +73,10 @@ function stripOf(present: Present, at: number, option: Option, blocks: readonly 
   const answer = answerFor(present, at, option);
   const blocked = blocks.find((block) => block.option === option.id)?.reasons ?? [];
   const other = answer && blocked.length === 0 ? otherwise(present, at, answer) : undefined;
-  const { money, hours } = other
-    ? differenceFor(present, other.slices)
-    : { money: NO_DIFFERENCE, hours: NO_DIFFERENCE };
+  const { money, hours } =
+    answer && other
+      ? answerDifference(present, at, answer, other.slices)
+      : { money: NO_DIFFERENCE, hours: NO_DIFFERENCE };
   return {
     option: option.id,
     now,

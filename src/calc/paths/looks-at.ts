@@ -1,7 +1,7 @@
 import { decisionPosition, type State } from '../choices/state.ts';
 import { type Condition, decisionsIn, walk } from '../core/condition.ts';
-import { conditionsOfPart } from '../cost/bill.ts';
-import { conditionsOfRisk } from '../cost/risks.ts';
+import { conditionsOfPart, figuresOfPart } from '../cost/bill.ts';
+import { conditionsOfRisk, sparePlaces } from '../cost/risks.ts';
 import { designOf } from '../design.ts';
 import { decisions } from '../guide.ts';
 import { conditionsOfTask } from '../schedule/work.ts';
@@ -17,9 +17,15 @@ function byQuestion(conditions: readonly (readonly Condition[])[]): ByQuestion {
   return looking;
 }
 
+/** What decides on a risk: its own conditions, and those of the parts whose spare would pay for it. */
+export const groundsOfRisk: readonly (readonly Condition[])[] = conditionsOfRisk.map((own, at) => [
+  ...own,
+  ...sparePlaces[at]!.flatMap((part) => conditionsOfPart[part]!),
+]);
+
 export const partsLookingAt = byQuestion(conditionsOfPart);
 export const tasksLookingAt = byQuestion(conditionsOfTask);
-export const risksLookingAt = byQuestion(conditionsOfRisk);
+export const risksLookingAt = byQuestion(groundsOfRisk);
 
 /** A worked-out figure that decides on a part, a task or a risk, with the positions that it decides on. */
 interface Measured {
@@ -27,21 +33,29 @@ interface Measured {
   readonly parts: readonly number[];
   readonly tasks: readonly number[];
   readonly risks: readonly number[];
+  /** Of the risks, those whose own conditions ask for it: the others only have a spare that it decides on. */
+  readonly ownRisks: readonly number[];
 }
 
 const measuresIn = (conditions: readonly Condition[]): string[] =>
   conditions.flatMap(walk).flatMap((each) => (each.kind === 'measure' ? [each.measure] : []));
 
-const deciding = (conditions: readonly (readonly Condition[])[], measure: string): number[] =>
-  conditions.flatMap((each, at) => (measuresIn(each).includes(measure) ? [at] : []));
+const measuresOfPart = conditionsOfPart.map((each, at) => [...measuresIn(each), ...figuresOfPart[at]!]);
+const measuresOfTask = conditionsOfTask.map(measuresIn);
+const measuresOfSpares = sparePlaces.map((places) => places.flatMap((part) => measuresOfPart[part]!));
+const measuresOfRisk = conditionsOfRisk.map((each, at) => [...measuresIn(each), ...measuresOfSpares[at]!]);
 
-const everyCondition = [...conditionsOfPart, ...conditionsOfTask, ...conditionsOfRisk].flat();
+const deciding = (measures: readonly (readonly string[])[], measure: string): number[] =>
+  measures.flatMap((each, at) => (each.includes(measure) ? [at] : []));
 
-export const measured: readonly Measured[] = [...new Set(measuresIn(everyCondition))].map((measure) => ({
+const everyMeasure = [...measuresOfPart, ...measuresOfTask, ...measuresOfRisk].flat();
+
+export const measured: readonly Measured[] = [...new Set(everyMeasure)].map((measure) => ({
   measure,
-  parts: deciding(conditionsOfPart, measure),
-  tasks: deciding(conditionsOfTask, measure),
-  risks: deciding(conditionsOfRisk, measure),
+  parts: deciding(measuresOfPart, measure),
+  tasks: deciding(measuresOfTask, measure),
+  risks: deciding(measuresOfRisk, measure),
+  ownRisks: deciding(conditionsOfRisk.map(measuresIn), measure),
 }));
 
 /** Positions of the questions that a worked-out figure looked at on the way to its value; no other can move it. */

@@ -3,7 +3,7 @@ import { blocksOf } from '../choices/blocks.ts';
 import { optionsOf } from '../choices/state.ts';
 import type { Check, Result } from '../core/check.ts';
 import type { Answer } from '../core/path.ts';
-import { chanceOf } from '../cost/risks.ts';
+import { countedChance } from '../cost/risks.ts';
 import { designOf } from '../design.ts';
 import { decisions } from '../guide.ts';
 import { taskHours } from '../schedule/work.ts';
@@ -58,14 +58,14 @@ export interface Told {
 }
 
 export function toldOf(planned: Planned): Told {
-  const { state, status } = planned;
+  const { path, state, status } = planned;
   const blocked = decisions.flatMap(({ id }, at) =>
     blocksOf(state, status, at).map(({ option }) => `${id} ${option}`),
   );
   const final = taskHours(state).filter(({ task }) => task.undo === 'cannot-be-undone');
   return {
     planned,
-    chances: risks.map((_, at) => chanceOf(at, state)),
+    chances: risks.map((_, at) => countedChance(at, state, path.chances)),
     checks: new Map(checksOf(designOf(state)).map((check) => [check.id, check])),
     blocked: new Set(blocked),
     final: new Map(final.map(({ task }) => [task.id, task.name])),

@@ -57,13 +57,13 @@ function drawWork(edition: Edition, shared: Column, how: Map<Column, () => Colum
 }
 
 /** The totals of a path with one unknown held still. */
-export function totalsHeld({ ways, machine, planned, edition }: Present, held: Held): Totals {
+export function totalsHeld({ ways, machine, planned, edition, orders }: Present, held: Held): Totals {
   const drawn = redraw(edition, machine, held);
   const anew = (terms: readonly Term[]): Term[] =>
     terms.map(({ column, times }) => ({ column: drawn(column), times }));
   const totals = newTotals();
   for (const { state, from, to } of ways) {
-    const way = resolve(state, machine, planned.path, edition);
+    const way = resolve(state, machine, planned.path, edition, orders);
     const again: Resolved = {
       ...way,
       goods: anew(way.goods),
@@ -80,13 +80,13 @@ export function totalsHeld({ ways, machine, planned, edition }: Present, held: H
 
 /** The totals of a path with one risk that strikes in every build, or in none. */
 export function totalsStruck(
-  { ways, machine, planned, edition }: Present,
+  { ways, machine, planned, edition, orders }: Present,
   risk: number,
   happens: boolean,
 ): Totals {
   const totals = newTotals();
   for (const { state, from, to } of ways) {
-    const way = resolve(state, machine, planned.path, edition);
+    const way = resolve(state, machine, planned.path, edition, orders);
     const risks = way.risks.map((each) =>
       each.at === risk ? { ...each, builds: happens ? BUILDS : 0 } : each,
     );

@@ -153,9 +153,10 @@ function addTroubles(
 ): void {
   for (const { at, before, after } of risks) {
     const { order, [kind]: size } = edition.risks[at]!;
-    const sign = after > before ? 1 : -1;
-    const end = Math.max(before, after);
-    for (let place = Math.min(before, after); place < end; place += 1) {
+    const [was, then] = kind === 'money' ? [before.paid, after.paid] : [before.builds, after.builds];
+    const sign = then > was ? 1 : -1;
+    const end = Math.max(was, then);
+    for (let place = Math.min(was, then); place < end; place += 1) {
       const build = order[place]!;
       if (build >= from && build < to) sum[build]! += sign * size[place]!;
     }

@@ -3,6 +3,7 @@ import type { Totals } from '../cost/builds.ts';
 import { quantile, sortColumn } from '../cost/columns.ts';
 import type { Difference } from '../cost/difference.ts';
 import { riskRows } from '../cost/risk-rows.ts';
+import { wantedOf } from '../cost/wanted.ts';
 import { type Fact, facts, makesSense } from '../facts.ts';
 import type { RiskRow } from '../report.ts';
 import { risks } from '../trade.ts';
@@ -90,9 +91,16 @@ function heldSwings(present: Present, now: Totalled): UnknownSwing[] {
 const BIG_RISKS = 10;
 
 function riskSwings(present: Present, now: Totalled): UnknownSwing[] {
-  const rows = riskRows(present.planned.state, present.edition).filter((row) => row.counted);
+  const rows = riskRows(
+    present.planned.state,
+    present.planned.path,
+    present.edition,
+    wantedNow(present),
+  ).filter((row) => row.counted);
   return rows.slice(0, BIG_RISKS).map((row) => riskSwing(present, now, row));
 }
+
+const wantedNow = ({ planned, machine, edition }: Present) => wantedOf(planned.state, machine, edition.book);
 
 function riskSwing(present: Present, now: Totalled, row: RiskRow): UnknownSwing {
   const at = risks.findIndex(({ id }) => id === row.id);

@@ -85,7 +85,7 @@ export function orderOf(before: ReadonlyMap<string, readonly string[]>): string[
   throw new Error(`tasks wait for each other: ${waiting.join(', ')}`);
 }
 
-const stageOrder = [
+export const stageOrder = [
   'decide',
   'design-and-order',
   'make-first',

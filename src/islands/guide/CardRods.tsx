@@ -16,6 +16,7 @@ import {
   weeksMark,
   weeksRange,
 } from '../shared/format.ts';
+import { MoneyRod } from '../shared/MoneyRod.tsx';
 import { Rod } from '../shared/Rod.tsx';
 import { $receipts } from '../stores.ts';
 import { Why } from '../why/Why.tsx';
@@ -32,7 +33,6 @@ interface Measured {
   readonly title: string;
   readonly label: string;
   readonly unitWord: string;
-  readonly before?: string;
   readonly after?: string;
   readonly mark: (n: number) => string;
   /** "cost $3,800–4,900" */
@@ -47,7 +47,6 @@ const MEASURED: readonly Measured[] = [
     title: 'Money',
     label: 'Money, everything in',
     unitWord: 'dollars',
-    before: '$',
     mark: moneyMark,
     half: ({ from, to }) => `cost ${moneyRange(from, to)}`,
     limit: exactMoney,
@@ -100,6 +99,24 @@ function Section({ about, children }: { about: Measured; children: ComponentChil
   );
 }
 
+interface CardRodProps {
+  readonly about: Measured;
+  readonly spread: Spread;
+  readonly limit: number | undefined;
+}
+
+function CardRod({ about, spread, limit }: CardRodProps) {
+  const drawn = {
+    values: [...spread.twenty],
+    before: [...before(about.name)],
+    label: about.label,
+    width: WIDTH,
+    ...(limit === undefined ? {} : { limit }),
+  };
+  if (about.name === 'money') return <MoneyRod {...drawn} />;
+  return <Rod {...drawn} format={about.mark} unitWord={about.unitWord} />;
+}
+
 function before(name: keyof Limits): readonly number[] {
   const moved = $receipts.get()[0]?.moved;
   if (!moved || name === 'weeks') return [];
@@ -122,15 +139,7 @@ export function CardRods({ report }: { report: Report | undefined }) {
           <Section key={about.name} about={about}>
             {spread ? (
               <>
-                <Rod
-                  values={[...spread.twenty]}
-                  before={[...before(about.name)]}
-                  {...(limit === undefined ? {} : { limit })}
-                  format={about.mark}
-                  label={about.label}
-                  unitWord={about.unitWord}
-                  width={WIDTH}
-                />
+                <CardRod about={about} spread={spread} limit={limit} />
                 <p>{saySpread(spread, about.name, limit)}</p>
                 <p>
                   <Why asked={{ kind: 'total', id: about.total }} name={about.label}>

@@ -2,33 +2,38 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import { parseFigure } from '../lathe/parse.ts';
 import { $limits, type Limits, setLimit } from '../preferences.ts';
+import { $shown, fromShown, toShown } from '../shared/currency.ts';
 import { plain } from '../shared/format.ts';
 
 interface Props {
   readonly name: keyof Limits;
   readonly label: string;
-  readonly before?: string;
   readonly after?: string;
 }
 
+/** Money is typed in the currency that is shown; the limit itself is kept in dollars. */
+const asShown = (name: keyof Limits, limit: number): number => (name === 'money' ? toShown(limit) : limit);
+const asKept = (name: keyof Limits, typed: number): number => (name === 'money' ? fromShown(typed) : typed);
+
 /** The owner's own limit, typed; it stands on the rod as a stop collar. Empty takes it off. */
-export function LimitField({ name, label, before, after }: Props) {
+export function LimitField({ name, label, after }: Props) {
   const limit = useStore($limits)[name];
+  const { sign } = useStore($shown);
   const [typed, setTyped] = useState('');
   const [unread, setUnread] = useState('');
-  useEffect(() => setTyped(limit === undefined ? '' : plain(limit, 2)), [limit]);
+  useEffect(() => setTyped(limit === undefined ? '' : plain(asShown(name, limit), 2)), [limit, sign]);
   const take = (text: string) => {
-    const reading = parseFigure(text.replace(/[$]/g, ''), 'count', 'metric');
+    const reading = parseFigure(text.replace(/[$€£¥]/g, ''), 'count', 'metric');
     setTyped(text);
     setUnread(reading.kind === 'unreadable' ? reading.say : '');
     if (reading.kind === 'empty') setLimit(name, undefined);
-    if (reading.kind === 'value') setLimit(name, reading.value || undefined);
+    if (reading.kind === 'value') setLimit(name, asKept(name, reading.value) || undefined);
   };
   return (
     <span class="aside limit">
       <label>
         <span>
-          my limit<span class="visually-hidden">, {label}</span> {before}
+          my limit<span class="visually-hidden">, {label}</span> {name === 'money' ? sign : null}
         </span>
         <input
           class="blank"

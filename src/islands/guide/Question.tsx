@@ -3,6 +3,7 @@ import type { Decision } from '../../calc/core/decision.ts';
 import type { Answer } from '../../calc/core/path.ts';
 import type { ChoiceView } from '../../calc/evaluate.ts';
 import { decisionById } from '../../calc/guide.ts';
+import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { questionPlace, to } from '../shared/places.ts';
 import { useReady } from '../shared/ready.ts';
@@ -139,6 +140,7 @@ export function Question({ id, back }: { id: string; back?: string | undefined }
   return (
     <article class="question" key={id}>
       <Notices />
+      <EditionNote />
       <Head decision={decision} />
       <Standing decision={decision} choice={choice} next={next} />
       <Answers decision={decision} given={path.answers[id]} choice={choice} />

@@ -1,5 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import { sizeNames } from '../../calc/facts.ts';
+import { $shown } from '../shared/currency.ts';
 import { $path, $report } from '../stores.ts';
 import { WhySheet } from '../why/Why.tsx';
 import { BottomBar } from './BottomBar.tsx';
@@ -11,6 +12,7 @@ import { CardRods } from './CardRods.tsx';
 export function RunningCard() {
   const report = useStore($report);
   const { size, edition } = useStore($path);
+  const { word } = useStore($shown);
   return (
     <section id="card" tabIndex={-1} aria-labelledby="card-title">
       <div class="card-head">
@@ -33,8 +35,9 @@ export function RunningCard() {
         <section class="card-section">
           <p class="quiet">
             Planning figures from memory of the trade, not quotations. Prices of edition{' '}
-            {report?.edition.id ?? edition}, US dollars, for a {sizeNames[report?.machine.size ?? size]}{' '}
-            lathe.
+            {report?.edition.id ?? edition},{' '}
+            {word === 'dollars' ? 'US dollars' : `in ${word} at your own rate`}, for a{' '}
+            {sizeNames[report?.machine.size ?? size]} lathe.
           </p>
         </section>
       </div>

@@ -4,6 +4,7 @@ import { decisionById } from '../../calc/guide.ts';
 import { Receipt } from '../guide/Receipt.tsx';
 import { RunningCard } from '../guide/RunningCard.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
+import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { questionPlace, to } from '../shared/places.ts';
 import { $path, start } from '../stores.ts';
@@ -62,6 +63,7 @@ export function Lathe() {
       <div class="centre">
         <Boundary what="the lathe page">
           <Notices />
+          <EditionNote />
           <h1>Your lathe</h1>
           <p class="lede">
             What you know of it makes every later figure narrower. Nothing here has to be filled in.{' '}

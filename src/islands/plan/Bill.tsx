@@ -1,6 +1,7 @@
 import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
 import { counted } from '../shared/format.ts';
+import { to } from '../shared/places.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { BillRow } from './BillRow.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
@@ -56,7 +57,10 @@ export function Bill({ report }: { report: Report }) {
       <p>
         {counted(lines.length, 'line')}, low to high for each.{' '}
         {owned > 0 ? `${counted(owned, 'line')} struck out: you have it.` : ''} Inspect on arrival, while it
-        can still go back.
+        can still go back.{' '}
+        <a class="no-print" href={to('buy-list/')} data-keep-path>
+          Prices of your own, orders and shops: the buy list
+        </a>
       </p>
       <table class="bill table-stack" {...asTable} aria-label="Parts list">
         <thead>

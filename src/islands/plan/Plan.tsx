@@ -2,7 +2,9 @@ import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
+import { BareAndAllIn } from '../buy/BareAndAllIn.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
+import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { $report, start } from '../stores.ts';
 import { WhySheet } from '../why/Why.tsx';
@@ -11,7 +13,6 @@ import { Bill } from './Bill.tsx';
 import { Checks } from './Checks.tsx';
 import { Contents } from './Contents.tsx';
 import { Findings } from './Findings.tsx';
-import { MoneyParts } from './MoneyParts.tsx';
 import { Outline } from './Outline.tsx';
 import { Risks } from './Risks.tsx';
 import { Rods } from './Rods.tsx';
@@ -47,7 +48,7 @@ const PARTS: readonly {
   { what: 'the contents', Part: Contents },
   { what: 'the three rods', Part: Rods },
   { what: 'what to look at again', Part: Findings },
-  { what: 'the parts of the money', Part: MoneyParts },
+  { what: 'the parts of the money', Part: BareAndAllIn },
   { what: 'the stages', Part: Stages },
   { what: 'the parts list', Part: Bill },
   { what: 'the risks', Part: Risks },
@@ -74,6 +75,7 @@ export function Plan() {
   return (
     <div class="page plan-sheet">
       <Notices />
+      <EditionNote />
       <WithFigures what="the plan">
         {report ? (
           PARTS.map(({ what, Part }) => (

@@ -5,6 +5,7 @@ import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table
 import { Why } from '../why/Why.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
 import { Ticked } from './Glyphs.tsx';
+import { OwnChance } from './OwnChance.tsx';
 import { priceRange } from './words.ts';
 
 const HEADS = [
@@ -44,6 +45,10 @@ function Row({ risk }: { risk: RiskRow }) {
         <Why asked={{ kind: 'risk', id: risk.id }} name={`how often: ${risk.name}`}>
           {chanceOfTwenty(risk.chance)}
         </Why>
+        {risk.theirs === undefined ? null : (
+          <span class="task-note">your own; ours is {chanceOfTwenty(risk.ours)}</span>
+        )}
+        {risk.counted ? <OwnChance risk={risk} /> : null}
       </td>
       <td {...asCell} data-label="If it does">
         <Both cost={priceRange(risk.money)} time={hoursRange(risk.hours[0], risk.hours[2])} />
@@ -98,6 +103,11 @@ export function Risks({ report }: { report: Report }) {
         </>
       ) : null}
       <h3>What costs money and hours, dearest on average first</h3>
+      <p>
+        {report.money.troubleBy === 'allowance'
+          ? 'A flat share of the goods stands in the totals in place of the money of these risks, by your own choice on the buy list. Their hours count as they are.'
+          : 'Their money and hours are in the totals, in the ways where they strike.'}
+      </p>
       <FoldButton fold={fold} what={counted(others.length, 'risk')} />
       <table
         class={`table-stack risks foldable${fold.shutClass}`}

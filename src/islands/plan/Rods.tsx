@@ -3,6 +3,7 @@ import type { Report, Spread } from '../../calc/evaluate.ts';
 import { saySpread } from '../guide/CardRods.tsx';
 import { $limits, type Limits } from '../preferences.ts';
 import { hoursMark, moneyMark, weeksMark } from '../shared/format.ts';
+import { MoneyRod } from '../shared/MoneyRod.tsx';
 import { Rod } from '../shared/Rod.tsx';
 import { Why } from '../why/Why.tsx';
 import { keepsAnother } from './numbers.ts';
@@ -21,20 +22,19 @@ interface Props {
 
 function RodSection({ name, title, spread, mark, unitWord, more }: Props) {
   const limit = useStore($limits)[name];
+  const drawn = {
+    values: [...spread.twenty],
+    label: title,
+    width: WIDTH,
+    ...(limit === undefined ? {} : { limit }),
+  };
   return (
     <section>
       <h2>{title}</h2>
       <p>
         {saySpread(spread, name, limit)} {more}
       </p>
-      <Rod
-        values={[...spread.twenty]}
-        {...(limit === undefined ? {} : { limit })}
-        format={mark}
-        label={title}
-        unitWord={unitWord}
-        width={WIDTH}
-      />
+      {name === 'money' ? <MoneyRod {...drawn} /> : <Rod {...drawn} format={mark} unitWord={unitWord} />}
       <p class="small no-print">
         <Why asked={{ kind: 'total', id: TOTAL[name] }} name={title}>
           Why this much?

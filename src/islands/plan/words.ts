@@ -1,21 +1,23 @@
 import type { Band } from '../../calc/core/band.ts';
 import type { ChoiceView, Report } from '../../calc/evaluate.ts';
 import { decisionById, optionById } from '../../calc/guide.ts';
+import { toShown } from '../shared/currency.ts';
 import {
   countWithin,
+  exactMoney,
   hoursRange,
   listed,
   middleHalf,
   moneyRange,
   ofTwenty,
-  plain,
   roundMoney,
+  signed,
   significant,
 } from '../shared/format.ts';
 import { spanText } from '../shared/span.ts';
 
 /** A price of a part: two figures, to the dollar, because many parts cost less than ten. */
-const price = (n: number): string => `$${plain(Math.round(significant(n, 2)))}`;
+const price = (n: number): string => signed(Math.round(significant(toShown(n), 2)));
 
 /** "$4–11": low to high of a price. */
 export const priceRange = ([low, , high]: Band): string => spanText(price(low), price(high));
@@ -66,6 +68,6 @@ export function summaryOf({ money, hours }: Report, ownLimit: number | undefined
     money: halfOfMoney(money),
     hours: hoursRange(half.from, half.to).replace(/ h$/, ' hours'),
     over: ofTwenty(20 - countWithin(money.twenty, limit)),
-    limit: `$${plain(limit, 2)}`,
+    limit: exactMoney(limit),
   };
 }

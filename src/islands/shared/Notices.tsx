@@ -1,7 +1,10 @@
 import { useStore } from '@nanostores/preact';
-import { $notes, dismiss, type Note, startAfresh } from '../stores.ts';
+import { $ownNotes, dismissOwn, dropDamaged } from '../kept-lines.ts';
+import { saveFile } from '../save-file.ts';
+import { $setAside } from '../set-aside.ts';
+import { $notes, dismiss, leaveOwnOut, type Note, startAfresh } from '../stores.ts';
 
-const ABOUT_US = ['remembered', 'storage', 'other-tab'];
+const ABOUT_US = ['remembered', 'storage', 'other-tab', 'own-counted'];
 
 function Own({ note }: { note: Note }) {
   return (
@@ -13,8 +16,41 @@ function Own({ note }: { note: Note }) {
             Start with no answers
           </button>
         ) : null}
+        {note.kind === 'own-counted' ? (
+          <button type="button" class="button small" onClick={leaveOwnOut}>
+            Leave mine out
+          </button>
+        ) : null}
         <button type="button" class="button small" onClick={() => dismiss(note.kind)}>
           {note.kind === 'remembered' ? 'Go on with these' : 'I have seen this'}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+/** What this device keeps of quotes and orders, or refuses to; a damaged text can be saved before it is dropped. */
+function Kept({ note }: { note: Note }) {
+  const damaged = note.kind === 'own-damaged';
+  return (
+    <div class="notice look">
+      <p>{note.say}</p>
+      <p class="notice-actions">
+        {damaged ? (
+          <button
+            type="button"
+            class="button small"
+            onClick={() => saveFile('set-aside.txt', $setAside.get().join('\n'))}
+          >
+            Save the damaged text
+          </button>
+        ) : null}
+        <button
+          type="button"
+          class="button small"
+          onClick={() => (damaged ? dropDamaged() : dismissOwn(note.kind))}
+        >
+          {damaged ? 'Throw it away' : 'I have seen this'}
         </button>
       </p>
     </div>
@@ -47,6 +83,7 @@ function FromLink({ notes }: { notes: readonly Note[] }) {
 /** How these answers got here: what a link held that could not be read, and what this device remembers or refuses to. */
 export function Notices() {
   const notes = useStore($notes);
+  const kept = useStore($ownNotes);
   const own = notes.filter(({ kind }) => ABOUT_US.includes(kind));
   const fromLink = notes.filter(({ kind }) => !ABOUT_US.includes(kind));
   return (
@@ -54,6 +91,9 @@ export function Notices() {
       {fromLink.length > 0 ? <FromLink notes={fromLink} /> : null}
       {own.map((note) => (
         <Own key={note.kind} note={note} />
+      ))}
+      {kept.map((note) => (
+        <Kept key={note.kind} note={note} />
       ))}
     </div>
   );

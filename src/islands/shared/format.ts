@@ -1,5 +1,7 @@
 /** Figures as they are said on screen. Guesses carry two figures; what an owner typed is shown as typed. */
 
+import { $shown, toShown } from './currency.ts';
+
 export type Units = 'metric' | 'inch';
 
 const MINUS = '−';
@@ -22,33 +24,44 @@ export function plain(n: number, decimals = 0): string {
   return n < 0 && /[1-9]/.test(text) ? `${MINUS}${text}` : text;
 }
 
-/** Dollars to two significant digits, never finer than ten dollars. */
+/** An amount of money to two significant digits, never finer than ten. */
 export const roundMoney = (n: number): number => Math.round(significant(n, 2) / 10) * 10;
 
-const dollars = (n: number): string => (n < 0 ? `${MINUS}$${plain(-n)}` : `$${plain(n)}`);
+/** An amount of the shown currency with its sign. */
+export const signed = (n: number, decimals = 0): string =>
+  `${n < 0 ? MINUS : ''}${$shown.get().sign}${plain(Math.abs(n), decimals)}`;
 
-/** A planning figure in dollars: "$3,800". */
-export const money = (n: number): string => dollars(roundMoney(n));
+/** A planning figure, given in dollars and said in the shown currency: "$3,800". */
+export const money = (n: number): string => signed(roundMoney(toShown(n)));
 
-/** Dollars as the owner typed them, to the cent: "$5,325.50". */
-export function exactMoney(n: number): string {
+/** Dollars to the cent of the shown currency: "$5,325.50". */
+export const exactMoney = (n: number): string => exactShown(toShown(n));
+
+/** An amount of the shown currency to the cent. */
+function exactShown(n: number): string {
   const cents = Math.round(Math.abs(n) * 100) % 100;
   const tail = cents === 0 ? '' : `.${String(cents).padStart(2, '0')}`;
   const whole = plain(cents === 0 ? Math.round(Math.abs(n)) : Math.floor(Math.abs(n)));
-  return `${n < 0 ? MINUS : ''}$${whole}${tail}`;
+  return `${n < 0 ? MINUS : ''}${$shown.get().sign}${whole}${tail}`;
+}
+
+/** Decimal text to the cent, as it is exported, with thousands marked: "1240.5" gives "$1,240.50". */
+export function exactText(amount: string): string {
+  const [, minus = '', whole = '0', part = ''] = /^(-?)(\d+)(?:\.(\d+))?$/.exec(amount) ?? [];
+  return `${minus ? MINUS : ''}$${whole.replace(/\B(?=(\d{3})+$)/g, ',')}.${part.padEnd(2, '0').slice(0, 2)}`;
 }
 
 /** "$3,800–4,900"; one figure when both round to the same; "−$160 to +$90" across zero. */
 export function moneyRange(lo: number, hi: number): string {
-  const [from, to] = [roundMoney(lo), roundMoney(hi)];
-  if (from === to) return dollars(from);
-  if (from < 0) return `${dollars(from)} to ${to > 0 ? '+' : ''}${dollars(to)}`;
-  return `${dollars(from)}–${plain(to)}`;
+  const [from, to] = [roundMoney(toShown(lo)), roundMoney(toShown(hi))];
+  if (from === to) return signed(from);
+  if (from < 0) return `${signed(from)} to ${to > 0 ? '+' : ''}${signed(to)}`;
+  return `${signed(from)}–${plain(to)}`;
 }
 
 /** "$630 less", "$60 more", "the same money". */
 export const moneyDifference = (n: number): string =>
-  difference(roundMoney(n), (by) => dollars(by), 'the same money');
+  difference(roundMoney(toShown(n)), (by) => signed(by), 'the same money');
 
 /** Hours to two significant digits, never finer than a tenth. */
 export const roundHours = (n: number): number => Math.round(significant(n, 2) * 10) / 10;
@@ -110,8 +123,9 @@ export function lengthFigure(metres: number, units: Units): string {
 export const lengthText = (metres: number, units: Units): string =>
   `${lengthFigure(metres, units)} ${units === 'inch' ? 'in' : 'mm'}`;
 
-/** The same three for scales and for limits: round figures stand as they are, guesses are rounded. */
-export const moneyMark = (n: number): string => (Number.isInteger(n / 10) ? exactMoney(n) : money(n));
+/** The same three for scales and for limits: round figures stand as they are, guesses are rounded. Money is given as shown. */
+export const moneyMark = (n: number): string =>
+  Number.isInteger(n / 10) ? exactShown(n) : signed(roundMoney(n));
 export const hoursMark = (n: number): string => (Number.isInteger(n * 2) ? `${plain(n, 1)} h` : hours(n));
 export const weeksMark = (n: number): string => (Number.isInteger(n * 2) ? plain(n, 1) : figureOfWeeks(n));
 

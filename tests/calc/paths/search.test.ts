@@ -51,6 +51,16 @@ const paths: fc.Arbitrary<Path> = fc.constantFrom(
   pathOf({ 'driven-axes': 'carriage-only', compound: 'keep-compound' }),
   pathOf({ control: 'standalone-control', 'spindle-motor': 'brushless-kit' }, 'small'),
   emptyPath(currentEdition.edition),
+  { ...pathOf({}), allowance: 0.1 },
+  {
+    ...pathOf({ 'old-parts': 'sell-old-parts' }),
+    purchases: {
+      'motion-card': { state: 'ordered', price: '120', seller: 'A shop' },
+      'steel-cabinet-part': { state: 'quoted', price: '300' },
+    },
+    sellers: { 'A shop': { freight: '15', abroad: true } },
+    chances: { 'machine-too-flexible': 0.5 },
+  },
 );
 
 const spaces = fc.tuple(paths, fc.subarray(single, { minLength: 1, maxLength: 7 }), limits);

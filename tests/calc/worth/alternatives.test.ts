@@ -7,7 +7,8 @@ import { evaluate } from '../../../src/calc/evaluate.ts';
 import { alternativesOf } from '../../../src/calc/worth/alternatives.ts';
 import { alternatives } from '../../../src/content/alternatives.ts';
 import { currentEdition } from '../../../src/content/edition.ts';
-import { pathOf, usuallyOwned } from '../../../src/content/reference-paths.ts';
+import { pathOf } from '../../../src/content/reference-paths.ts';
+import { usuallyOwned } from '../../../src/content/usually-owned.ts';
 
 const path = pathOf({});
 const figures = alternativesOf(path, currentEdition, alternatives);

@@ -23,14 +23,14 @@ const column = (): Column => new Float64Array(BUILDS);
 const NONE: Column = column();
 const goods = column();
 
-function strike(edition: Edition, { risk, out }: Term, builds: number, sum: Sum): void {
-  const { order, money, hours } = edition.risks[risk]!;
-  for (let place = 0; place < builds; place += 1) {
-    const build = order[place]!;
-    sum.money[build]! += money[place]!;
-    sum.hours[build]! += hours[place]!;
-    if (out && sum.out !== NONE) sum.out[build]! += hours[place]!;
-  }
+function strike(
+  edition: Edition,
+  { term: { risk }, times }: Counted,
+  kind: 'money' | 'hours',
+  to: Column,
+): void {
+  const { order, [kind]: size } = edition.risks[risk]!;
+  for (let place = 0; place < times; place += 1) to[order[place]!]! += size[place]!;
 }
 
 const columnsOf = (counted: readonly Counted[], kind: Term['kind'], out?: boolean): Times[] =>
@@ -43,15 +43,19 @@ export function sumOf(edition: Edition, landed: Column, counted: readonly Counte
   const any = (...kinds: Term['kind'][]): boolean => counted.some(({ term }) => kinds.includes(term.kind));
   const isOut = withOut && counted.some(({ term }) => term.out);
   const sum: Sum = {
-    money: any('goods', 'plain', 'risk') ? column() : NONE,
-    hours: any('work', 'risk') ? column() : NONE,
+    money: any('goods', 'plain', 'risk-money') ? column() : NONE,
+    hours: any('work', 'risk-hours') ? column() : NONE,
     out: isOut ? column() : NONE,
   };
   if (any('plain')) addTerms(sum.money, columnsOf(counted, 'plain'));
   if (any('goods')) addGoods(sum.money, columnsOf(counted, 'goods'), landed);
   if (any('work')) addTerms(sum.hours, columnsOf(counted, 'work'));
   if (isOut) addTerms(sum.out, columnsOf(counted, 'work', true));
-  for (const { term, times } of counted) if (term.kind === 'risk') strike(edition, term, times, sum);
+  for (const each of counted) {
+    if (each.term.kind === 'risk-money') strike(edition, each, 'money', sum.money);
+    if (each.term.kind === 'risk-hours') strike(edition, each, 'hours', sum.hours);
+    if (each.term.kind === 'risk-hours' && each.term.out && isOut) strike(edition, each, 'hours', sum.out);
+  }
   return sum;
 }
 

@@ -86,7 +86,7 @@ export function taskOf(path: Path, book: PriceBook, free: readonly string[], lim
   const state = stateFor(present, space, settled);
   const looked = lookedAt(state);
   for (const { at } of space.variables) state.masks[at] = 0;
-  const terms = termsOf(present, space);
+  const terms = termsOf(present, space, state);
   const order = orderOf(space, terms, looked);
   const most = (kind: 'money' | 'hours' | 'weeks'): number | undefined =>
     limits.reduce<number | undefined>(

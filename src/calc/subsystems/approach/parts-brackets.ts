@@ -126,6 +126,7 @@ export const bracketParts: readonly Part[] = [
     unit: 'each',
     combine: 'most',
     inspect: 'Roll it on a flat plate: no light under it.',
+    stage: 'carriage-stage',
     needs: [
       { when: newCarriageScrew, qty: 1, why: 'the new carriage screw has to lie parallel to the ways' },
     ],

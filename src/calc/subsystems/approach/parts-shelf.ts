@@ -1,5 +1,6 @@
 import { all, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
+import { fastenerCount } from './fastener-count.ts';
 import { leadScrewSynchroniser, oneSlide, synchroniser, trainingMachine } from './paths.ts';
 
 /** A lot for eight brackets and a cabinet; a synchroniser on the lead screw wants a handful of each instead. */
@@ -15,6 +16,7 @@ export const shelfParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     spares: 'A tenth more than you count.',
+    size: fastenerCount,
     needs: wholeJob('everything is bolted and dowelled'),
   },
   {
@@ -29,11 +31,11 @@ export const shelfParts: readonly Part[] = [
   {
     id: 'drills-and-taps',
     subsystem: 'approach',
-    name: 'Drills and taps, with spares of the small ones',
+    name: 'Drills and taps',
     note: 'Cobalt drills for castings, spiral-point taps. Castings have hard skin.',
     unit: 'lot',
     combine: 'most',
-    spares: 'Two more of each tapping drill and small tap.',
+    spares: 'More of each tapping drill and small tap: the casting breaks some.',
     needs: wholeJob('holes in castings, brackets and cabinet'),
   },
   {
@@ -52,6 +54,7 @@ export const shelfParts: readonly Part[] = [
     note: 'Aluminium, free-cutting steel, brass and a soft plastic, 20 to 30 mm.',
     unit: 'lot',
     combine: 'most',
+    stage: 'commission',
     needs: wholeJob('test bars and first programs'),
   },
   {
@@ -72,6 +75,7 @@ export const shelfParts: readonly Part[] = [
     note: 'One lives in the cabinet, one in another building.',
     unit: 'lot',
     combine: 'most',
+    stage: 'commission',
     needs: [{ when: not(synchroniser), qty: 1, why: 'settings and programs are kept twice' }],
   },
   {

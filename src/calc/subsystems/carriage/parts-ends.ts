@@ -16,6 +16,7 @@ export const endParts: readonly Part[] = [
     scaled: true,
     spares: 'One pair of bearings.',
     inspect: 'Push the shaft end to end against an indicator: 0.01 mm accepted, 0.005 good.',
+    stage: 'make-first',
     needs: [
       {
         when: all(is('carriage-screw-ends', 'one-end-held', 'bought-end-blocks'), noKit),
@@ -32,6 +33,7 @@ export const endParts: readonly Part[] = [
     unit: 'each',
     combine: 'most',
     scaled: true,
+    stage: 'make-first',
     needs: [
       {
         when: all(is('carriage-screw-ends', 'bought-end-blocks', 'made-angular-block'), noKit),
@@ -49,6 +51,7 @@ export const endParts: readonly Part[] = [
     combine: 'most',
     scaled: true,
     inspect: 'Measure bore and outside before boring the seat.',
+    stage: 'make-first',
     needs: [
       {
         when: is('carriage-screw-ends', 'made-angular-block'),
@@ -68,6 +71,7 @@ export const endParts: readonly Part[] = [
     scaled: true,
     spares: 'One belt, and a small pulley if you bore it yourself.',
     inspect: 'Bores against the shafts, within 0.01 mm.',
+    stage: 'make-first',
     needs: [{ when: all(is('carriage-coupling', 'carriage-belt-1-1'), noKit), qty: 1, why: beltWhy }],
   },
   {
@@ -80,6 +84,7 @@ export const endParts: readonly Part[] = [
     scaled: true,
     spares: 'One belt, and a small pulley if you bore it yourself.',
     inspect: 'Bores against the shafts, within 0.01 mm; room for the large pulley on the machine.',
+    stage: 'make-first',
     needs: [{ when: all(is('carriage-coupling', 'carriage-belt-2-1'), noKit), qty: 1, why: beltWhy }],
   },
   {
@@ -109,6 +114,7 @@ export const endParts: readonly Part[] = [
     combine: 'most',
     spares: 'One element.',
     inspect: 'Both bores against the shafts, within 0.01 mm.',
+    stage: 'make-first',
     needs: [
       {
         when: is('carriage-coupling', 'carriage-direct', 'carriage-gearbox'),

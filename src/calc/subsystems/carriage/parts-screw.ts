@@ -1,5 +1,6 @@
 import { all, is } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
+import { screwOrder } from '../motors/screw-order.ts';
 import { ballOnCarriage, leadScrewKept, noKit } from './screw.ts';
 
 /** Screws, nuts and what is done to their ends. */
@@ -14,6 +15,8 @@ export const screwParts: readonly Part[] = [
     scaled: true,
     spares: 'None, unless you put balls back yourself: then a spare nut.',
     inspect: 'Threaded and total length, play of the nut under 0.05 mm, stub true within 0.03 mm.',
+    stage: 'make-first',
+    size: screwOrder('carriage'),
     needs: [{ when: is('carriage-nut', 'rolled-single-nut'), qty: 1, why: 'it moves the carriage' }],
   },
   {
@@ -25,6 +28,8 @@ export const screwParts: readonly Part[] = [
     combine: 'most',
     scaled: true,
     inspect: 'Drag even over the whole length, length of the nut against the drawing.',
+    stage: 'make-first',
+    size: screwOrder('carriage'),
     needs: [
       { when: is('carriage-nut', 'rolled-preloaded-nut'), qty: 1, why: 'it moves the carriage without play' },
     ],
@@ -38,6 +43,8 @@ export const screwParts: readonly Part[] = [
     combine: 'most',
     scaled: true,
     inspect: 'Turn it slowly under a light pull: no rough places. Stub true within 0.01 mm.',
+    stage: 'make-first',
+    size: screwOrder('carriage'),
     needs: [
       {
         when: is('carriage-nut', 'ground-preloaded-nut'),
@@ -56,6 +63,8 @@ export const screwParts: readonly Part[] = [
     scaled: true,
     spares: 'One set of nuts: they wear.',
     inspect: 'Straight when rolled on a flat plate; nuts run over the whole length by hand.',
+    stage: 'make-first',
+    size: screwOrder('carriage'),
     needs: [{ when: is('carriage-drive', 'sliding-screw'), qty: 1, why: 'it moves the carriage' }],
   },
   {
@@ -66,6 +75,7 @@ export const screwParts: readonly Part[] = [
     unit: 'each',
     combine: 'most',
     inspect: 'The nut goes in by hand; the face under the flange is square.',
+    stage: 'make-first',
     needs: [{ when: all(ballOnCarriage, noKit), qty: 1, why: 'one for the ball nut' }],
   },
   {
@@ -76,6 +86,7 @@ export const screwParts: readonly Part[] = [
     unit: 'job',
     combine: 'most',
     inspect: 'Every diameter and length against your drawing, before anything is fitted.',
+    stage: 'make-first',
     needs: [
       {
         when: is('carriage-screw-machining', 'own-drawing-ends'),
@@ -92,6 +103,7 @@ export const screwParts: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     spares: 'Edges for a second screw end.',
+    stage: 'make-first',
     needs: [
       {
         when: is('carriage-screw-machining', 'turned-here-ends'),

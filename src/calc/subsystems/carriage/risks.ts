@@ -20,6 +20,7 @@ const casting: readonly Risk[] = [
     money: [5, 25, 90],
     hours: [0.5, 3, 10],
     stage: 'carriage-stage',
+    spares: ['tapping-drills', 'small-taps'],
     when: anyScrewWork,
     levers: [
       { when: is('carriage-drive', 'ball-screw-back'), by: 1.6, why: 'holes in the back of the bed' },

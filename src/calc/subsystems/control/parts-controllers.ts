@@ -1,4 +1,4 @@
-import { is } from '../../core/condition.ts';
+import { always, is } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
 import { onComputer, onPorts, wheelsOnOnePort } from './kinds.ts';
 
@@ -24,6 +24,7 @@ export const controllerParts: readonly Part[] = [
     unit: 'each',
     combine: 'most',
     spares: 'One spare.',
+    keep: [{ when: always, qty: 1, why: 'one wrong wire kills it, and it costs little' }],
     needs: [
       { when: onePort, qty: 1, why: 'one for the printer port' },
       { when: twoPorts, qty: 2, why: 'one for each printer port' },
@@ -105,6 +106,7 @@ export const controllerParts: readonly Part[] = [
     unit: 'each',
     combine: 'most',
     spares: 'One spare, loaded with the same firmware.',
+    keep: [{ when: always, qty: 1, why: 'loaded with the same firmware it takes over in an evening' }],
     needs: [{ when: is('control', 'small-board'), qty: 1, why: 'the control' }],
   },
   {

@@ -1,98 +1,8 @@
 import { all, is } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
 import { compoundParts } from './parts-compound.ts';
-import { ballOnCross, beltOnCross, noKit } from './screw.ts';
-
-const screws: readonly Part[] = [
-  {
-    id: 'ball-screw-cross-12',
-    subsystem: 'cross-slide',
-    name: 'Cross ball screw, 12 mm, 4 mm a turn, ends ready-turned',
-    note: 'About 300 mm. Order by thread length and total length, both written on a drawing.',
-    unit: 'each',
-    combine: 'most',
-    scaled: true,
-    inspect: 'Thread length, total length, run-out of the stub under 0.03 mm, play of the nut.',
-    needs: [{ when: is('cross-screw', 'ball-screw-12'), qty: 1, why: 'moves the cross slide' }],
-  },
-  {
-    id: 'ball-screw-cross-16',
-    subsystem: 'cross-slide',
-    name: 'Cross ball screw, 16 mm, 5 mm a turn, ends ready-turned',
-    note: 'About 350 mm. Its nut seldom passes under a small slide without milling.',
-    unit: 'each',
-    combine: 'most',
-    scaled: true,
-    inspect: 'Flange across its flats, thread and total length, run-out of the stub, play of the nut.',
-    needs: [{ when: is('cross-screw', 'ball-screw-16'), qty: 1, why: 'moves the cross slide' }],
-  },
-  {
-    id: 'ball-screw-cross-8',
-    subsystem: 'cross-slide',
-    name: 'Cross ball screw, 8 to 10 mm, 2 to 2.5 mm a turn',
-    note: 'About 250 mm, for the smallest slides.',
-    unit: 'each',
-    combine: 'most',
-    inspect: 'Thread and total length, play of the nut.',
-    needs: [{ when: is('cross-screw', 'ball-screw-8'), qty: 1, why: 'moves the cross slide' }],
-  },
-  {
-    id: 'oversize-ball-set',
-    subsystem: 'cross-slide',
-    name: 'Larger balls for the cross nut, two or three sizes',
-    note: 'Sold by the hundred in steps of a few thousandths of a millimetre.',
-    unit: 'set',
-    combine: 'most',
-    needs: [
-      { when: is('cross-nut', 'cross-oversize-balls'), qty: 1, why: 'takes the play out of the single nut' },
-    ],
-  },
-  {
-    id: 'double-nut-cross',
-    subsystem: 'cross-slide',
-    name: 'Double nut instead of a single one',
-    note: 'The extra price of the preloaded nut. Count 25 to 35 mm of travel for its length.',
-    unit: 'each',
-    combine: 'most',
-    needs: [{ when: is('cross-nut', 'cross-double-nut'), qty: 1, why: 'no play in either direction' }],
-  },
-  {
-    id: 'sliding-screw-cross',
-    subsystem: 'cross-slide',
-    name: 'Trapezoidal cross screw with twin nuts',
-    note: 'Precision rolled or ground thread, bronze nuts set against each other.',
-    unit: 'each',
-    combine: 'most',
-    scaled: true,
-    spares: 'One spare nut.',
-    needs: [{ when: is('cross-screw', 'sliding-cross-screw'), qty: 1, why: 'moves the cross slide' }],
-  },
-  {
-    id: 'adjustable-nut-cross',
-    subsystem: 'cross-slide',
-    name: 'Bronze and screws for an adjustable cross nut',
-    note: 'Stock for two nuts: the first is often scrap.',
-    unit: 'lot',
-    combine: 'most',
-    scaled: true,
-    needs: [
-      {
-        when: is('cross-screw', 'original-cross-screw'),
-        qty: 1,
-        why: 'takes up the play of the screw you keep',
-      },
-    ],
-  },
-  {
-    id: 'nut-housing-cross',
-    subsystem: 'cross-slide',
-    name: 'Housing for the cross nut',
-    note: 'Small block that ties the nut to the slide. Check its height against the tunnel.',
-    unit: 'each',
-    combine: 'most',
-    needs: [{ when: all(ballOnCross, noKit), qty: 1, why: 'one for the cross ball nut' }],
-  },
-];
+import { screwParts } from './parts-screws.ts';
+import { beltOnCross, noKit } from './screw.ts';
 
 const ends: readonly Part[] = [
   {
@@ -105,6 +15,7 @@ const ends: readonly Part[] = [
     scaled: true,
     spares: 'A spare bearing pair.',
     inspect: 'End play: push and pull with an indicator. Over 0.01 mm, change the bearings.',
+    stage: 'make-first',
     needs: [
       {
         when: all(is('cross-screw-hold', 'bought-cross-block'), noKit),
@@ -121,6 +32,7 @@ const ends: readonly Part[] = [
     unit: 'pair',
     combine: 'most',
     scaled: true,
+    stage: 'make-first',
     needs: [{ when: is('cross-screw-hold', 'made-cross-block'), qty: 1, why: 'for the block you bore' }],
   },
   {
@@ -148,6 +60,7 @@ const ends: readonly Part[] = [
     scaled: true,
     spares: 'A spare belt.',
     inspect: 'Bores within 0.01 mm of the shafts.',
+    stage: 'make-first',
     needs: [
       { when: all(beltOnCross, noKit), qty: 1, why: 'drives the cross screw from the motor beside it' },
     ],
@@ -179,6 +92,7 @@ const ends: readonly Part[] = [
     combine: 'most',
     spares: 'A spare element.',
     inspect: 'Both bores against both shafts.',
+    stage: 'make-first',
     needs: [{ when: is('cross-motor-place', 'front-direct'), qty: 1, why: 'joins motor and cross screw' }],
   },
   {
@@ -189,6 +103,7 @@ const ends: readonly Part[] = [
     unit: 'lot',
     combine: 'most',
     scaled: true,
+    stage: 'make-first',
     needs: [
       {
         when: all(is('cross-motor-place', 'rear-belt'), noKit),
@@ -199,4 +114,4 @@ const ends: readonly Part[] = [
   },
 ];
 
-export const parts: readonly Part[] = [...screws, ...ends, ...compoundParts];
+export const parts: readonly Part[] = [...screwParts, ...ends, ...compoundParts];

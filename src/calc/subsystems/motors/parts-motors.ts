@@ -1,4 +1,4 @@
-import { all, type Condition, is, not } from '../../core/condition.ts';
+import { all, always, type Condition, is, not } from '../../core/condition.ts';
 import type { Need, Part } from '../../core/part.ts';
 import { carriageDriven, crossDriven } from './driven.ts';
 
@@ -49,6 +49,9 @@ export const motorParts: readonly Part[] = [
     unit: 'each',
     combine: 'sum',
     spares: 'One spare for the build: it is the part most often killed.',
+    keep: [
+      { when: always, qty: 1, why: 'the part most often killed; with one on the shelf the build goes on' },
+    ],
     needs: perSmall(separate),
   },
   {
@@ -59,6 +62,9 @@ export const motorParts: readonly Part[] = [
     unit: 'each',
     combine: 'sum',
     spares: 'One spare for the build.',
+    keep: [
+      { when: always, qty: 1, why: 'the part most often killed; with one on the shelf the build goes on' },
+    ],
     needs: perLarge(separate),
   },
   {

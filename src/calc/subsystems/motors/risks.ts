@@ -160,6 +160,7 @@ export const risks: readonly Risk[] = [
     hours: [1, 3, 8],
     kind: 'electrics',
     stage: 'bench-electrics',
+    spares: ['drive-50v', 'drive-80v'],
     when: any(not(is('motor-supply', 'mains-direct')), is('holes', 'motor-tailstock')),
     levers: [
       { when: is('motor-size', 'face-57-and-86'), by: 1.6, why: 'two voltages in one cabinet get mixed up' },

@@ -1,4 +1,4 @@
-import { all, is, not } from '../../core/condition.ts';
+import { all, always, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
 import { lineEncoder, singleEnded } from './drive.ts';
 
@@ -15,6 +15,7 @@ export const sensorParts: readonly Part[] = [
     name: 'Sensor and target for one mark a turn',
     note: 'Magnetic or slotted light sensor.',
     spares: 'One spare sensor.',
+    keep: [{ when: always, qty: 1, why: 'a chip or a wrong wire ends it, and threads wait for it' }],
     needs: [
       { when: is('spindle-sensor', 'one-mark-a-turn'), qty: 1, why: 'marks the start of a thread' },
       { when: ownEncoder, qty: 1, why: 'one mark on the spindle itself, which the motor cannot give' },

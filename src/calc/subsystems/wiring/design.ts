@@ -1,6 +1,7 @@
 import type { Figure } from '../../core/figure.ts';
 import { cabinetFigures } from './design-cabinet.ts';
 import { cableFigures } from './design-cable.ts';
+import { endFigures } from './design-ends.ts';
 import { leakageFigures } from './design-leakage.ts';
 import { supplyFigures } from './design-supply.ts';
 
@@ -9,4 +10,5 @@ export const figures: readonly Figure[] = [
   ...leakageFigures,
   ...cableFigures,
   ...cabinetFigures,
+  ...endFigures,
 ];

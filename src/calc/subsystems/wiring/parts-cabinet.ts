@@ -1,5 +1,6 @@
 import { all, always, any, is, not } from '../../core/condition.ts';
 import type { Part } from '../../core/part.ts';
+import { glandCount } from './counts.ts';
 import { cabinetWork, screenedWork, synchroniser } from './wired.ts';
 
 /** Small goods that go into the cabinet, and the cabinet itself. */
@@ -30,6 +31,7 @@ export const cabinetParts: readonly Part[] = [
     note: 'A gland for each cable and a fifth more.',
     unit: 'lot',
     combine: 'most',
+    size: glandCount,
     needs: [{ when: cabinetWork, qty: 1, why: 'holds cables where they enter' }],
   },
   {

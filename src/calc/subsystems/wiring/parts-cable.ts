@@ -2,7 +2,8 @@ import { all, any, is, not } from '../../core/condition.ts';
 import { figure, type Machine } from '../../core/machine.ts';
 import type { Part } from '../../core/part.ts';
 import { carriageDriven, crossDriven, tailstockDriven } from '../motors/driven.ts';
-import { axisEncoders, leadsInTheSet, screenedWork, synchroniser } from './wired.ts';
+import { ferruleCount, labelCount } from './counts.ts';
+import { axisEncoders, cabinetWork, leadsInTheSet, screenedWork, synchroniser } from './wired.ts';
 
 /** Metres for n runs along the bed with two metres to the cabinet each and a fifth to spare. */
 const runs = (n: number) => (m: Machine) => Math.ceil(n * (figure(m, 'bed-length') + 2) * 1.2);
@@ -53,6 +54,7 @@ export const cableParts: readonly Part[] = [
     note: '0.25 to 0.5 mm². One run for each sensor.',
     unit: 'metre',
     combine: 'sum',
+    stage: 'machine-wiring',
     needs: [
       { when: all(homing, carriageDriven), qty: runs(1), why: 'home switch of the carriage' },
       { when: all(homing, crossDriven), qty: runs(1), why: 'home switch of the cross slide' },
@@ -102,6 +104,7 @@ export const cableParts: readonly Part[] = [
     unit: 'pair',
     combine: 'sum',
     spares: 'Two of each size.',
+    keep: [{ when: cabinetWork, qty: 2, why: 'a pin bent or soldered wrong spoils a pair' }],
     needs: [
       { when: all(byMetre, carriageDriven), qty: 1, why: 'carriage motor' },
       { when: all(byMetre, crossDriven), qty: 1, why: 'cross-slide motor' },
@@ -118,6 +121,7 @@ export const cableParts: readonly Part[] = [
     note: 'Half the carriage travel and 0.3 m; the bend no tighter than the cable allows.',
     unit: 'metre',
     combine: 'most',
+    stage: 'machine-wiring',
     needs: [
       {
         when: all(screenedWork, any(crossDriven, is('carriage-drive', 'rack-pinion'))),
@@ -142,6 +146,7 @@ export const cableParts: readonly Part[] = [
     note: 'An assortment; 150 to 300 ferrules go into a cabinet.',
     unit: 'kit',
     combine: 'most',
+    size: ferruleCount,
     needs: [{ when: not(smallLot), qty: 1, why: 'an end on every wire' }],
   },
   {
@@ -151,6 +156,7 @@ export const cableParts: readonly Part[] = [
     note: '80 to 150 numbers, the same as on the drawing.',
     unit: 'lot',
     combine: 'most',
+    size: labelCount,
     needs: [{ when: not(smallLot), qty: 1, why: 'a number on both ends of every wire' }],
   },
 ];

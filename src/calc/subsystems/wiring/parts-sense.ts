@@ -17,6 +17,7 @@ export const senseParts: readonly Part[] = [
     unit: 'each',
     combine: 'sum',
     inspect: 'Lamp on and output measured before it is fitted.',
+    stage: 'machine-wiring',
     needs: [
       { when: all(homing, not(mark), carriageDriven), qty: 1, why: 'home of the carriage' },
       { when: all(limits, carriageDriven), qty: 1, why: 'far limit of the carriage' },
@@ -30,6 +31,7 @@ export const senseParts: readonly Part[] = [
     note: 'Repeats within a few thousandths of a millimetre, which shows twice on a diameter.',
     unit: 'each',
     combine: 'sum',
+    stage: 'machine-wiring',
     needs: [
       { when: all(homing, crossDriven), qty: 1, why: 'home of the cross slide' },
       { when: all(mark, carriageDriven), qty: 1, why: 'home of the carriage, always in the same motor turn' },
@@ -42,6 +44,7 @@ export const senseParts: readonly Part[] = [
     note: 'Where no chip can lie on it.',
     unit: 'each',
     combine: 'sum',
+    stage: 'machine-wiring',
     needs: [
       { when: all(homing, carriageDriven), qty: 1, why: 'home of the carriage' },
       { when: all(homing, crossDriven), qty: 1, why: 'home of the cross slide' },
@@ -56,6 +59,7 @@ export const senseParts: readonly Part[] = [
     note: 'The same kind as those fitted.',
     unit: 'each',
     combine: 'most',
+    stage: 'machine-wiring',
     needs: [{ when: homing, qty: 1, why: 'a sensor dies by a chip on a Sunday' }],
   },
   {
@@ -67,6 +71,7 @@ export const senseParts: readonly Part[] = [
     combine: 'most',
     scaled: true,
     spares: 'One set.',
+    stage: 'machine-wiring',
     needs: [
       {
         when: all(screwsToCover, not(is('which-lathe', 'dead-training-machine'))),
@@ -83,6 +88,7 @@ export const senseParts: readonly Part[] = [
     unit: 'each',
     combine: 'sum',
     scaled: true,
+    stage: 'machine-wiring',
     needs: [
       { when: all(is('way-covers', 'bellows'), carriageScrewToCover), qty: 1, why: 'carriage' },
       { when: all(is('way-covers', 'bellows'), crossScrewToCover), qty: 1, why: 'cross slide' },
@@ -96,6 +102,7 @@ export const senseParts: readonly Part[] = [
     unit: 'each',
     combine: 'sum',
     scaled: true,
+    stage: 'machine-wiring',
     needs: [
       { when: all(is('way-covers', 'spring-covers'), carriageScrewToCover), qty: 1, why: 'carriage screw' },
       { when: all(is('way-covers', 'spring-covers'), crossScrewToCover), qty: 1, why: 'cross-slide screw' },
@@ -109,6 +116,7 @@ export const senseParts: readonly Part[] = [
     unit: 'kit',
     combine: 'most',
     spares: 'Three fittings.',
+    stage: 'machine-wiring',
     needs: [{ when: is('lubrication', 'one-shot-oiler'), qty: 1, why: 'oils ways and nuts' }],
   },
 ];

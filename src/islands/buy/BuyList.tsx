@@ -1,0 +1,77 @@
+import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
+import type { Report } from '../../calc/evaluate.ts';
+import { Receipt } from '../guide/Receipt.tsx';
+import { Boundary, WithFigures } from '../shared/Boundary.tsx';
+import { EditionNote } from '../shared/EditionNote.tsx';
+import { Notices } from '../shared/Notices.tsx';
+import { $report, start } from '../stores.ts';
+import { WhySheet } from '../why/Why.tsx';
+import { BareAndAllIn } from './BareAndAllIn.tsx';
+import { Files } from './Files.tsx';
+import { GradeOfEstimate } from './GradeOfEstimate.tsx';
+import { OldPrice } from './OldPrice.tsx';
+import { OwnedFirst } from './OwnedFirst.tsx';
+import { Sellers } from './Sellers.tsx';
+import { Settings } from './Settings.tsx';
+import { SheetHead } from './SheetHead.tsx';
+import { Sums } from './Sums.tsx';
+import { Views } from './Views.tsx';
+import { WorstBuilds } from './WorstBuilds.tsx';
+
+const PARTS: readonly {
+  readonly what: string;
+  readonly Part: (props: { report: Report }) => ComponentChildren;
+}[] = [
+  { what: 'the head of the paper', Part: SheetHead },
+  { what: 'the drawer', Part: OwnedFirst },
+  { what: 'the sums', Part: Sums },
+  { what: 'the lines', Part: Views },
+  { what: 'the shops', Part: Sellers },
+  { what: 'the parts of the money', Part: BareAndAllIn },
+  { what: 'the grade of the estimate', Part: GradeOfEstimate },
+  { what: 'the dear ones', Part: WorstBuilds },
+  { what: 'the old price', Part: OldPrice },
+  { what: 'the terms', Part: Settings },
+  { what: 'the files', Part: Files },
+];
+
+function Working() {
+  return (
+    <>
+      <p role="status">Working out what your path needs …</p>
+      <noscript>
+        <p>
+          The list needs JavaScript. Every price stands on the page of prices, and the book reads without it.
+        </p>
+      </noscript>
+    </>
+  );
+}
+
+/** What to buy on the path in the address: where each line stands, what it costs, and the files that carry it. */
+export function BuyList() {
+  const report = useStore($report);
+  useEffect(start, []);
+  return (
+    <div class="page buy-list">
+      <Notices />
+      <EditionNote />
+      <h1>Buy list</h1>
+      <WithFigures what="the buy list">
+        {report ? (
+          PARTS.map(({ what, Part }) => (
+            <Boundary key={what} what={what}>
+              <Part report={report} />
+            </Boundary>
+          ))
+        ) : (
+          <Working />
+        )}
+        <Receipt />
+      </WithFigures>
+      <WhySheet />
+    </div>
+  );
+}

@@ -1,0 +1,18 @@
+import type { Report } from '../../calc/evaluate.ts';
+import { BringIn } from './BringIn.tsx';
+import { TakeOut } from './TakeOut.tsx';
+
+/** The list in and out: files, a message, paper. */
+export function Files({ report }: { report: Report }) {
+  return (
+    <section class="rule-section no-print" id="files" tabIndex={-1}>
+      <h2>In and out</h2>
+      <p>
+        Prices and orders are kept on this device only. They are not in the link. A browser can lose them, so
+        save a file now and then.
+      </p>
+      <TakeOut report={report} />
+      <BringIn report={report} />
+    </section>
+  );
+}

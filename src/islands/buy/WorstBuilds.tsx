@@ -1,0 +1,63 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Report } from '../../calc/evaluate.ts';
+import type { WorstBuild } from '../../calc/worst-builds.ts';
+import { money } from '../shared/format.ts';
+
+const dollars = (cents: number): string => money(cents / 100);
+
+/** Under ten dollars it is not worth a word. */
+const NEXT_TO_NOTHING = 1000;
+
+function restWords(cents: number): string {
+  if (Math.abs(cents) < NEXT_TO_NOTHING) return 'little else';
+  return cents < 0
+    ? `everything else ${dollars(-cents)} cheaper`
+    : `everything else ${dollars(cents)} dearer`;
+}
+
+function Build({ build }: { build: WorstBuild }) {
+  const { place, reasons, rest } = build;
+  const said = [...reasons.map(({ say, cents }) => `${say} (${dollars(cents)})`), restWords(rest)];
+  return (
+    <li>
+      <b>{dollars(build.money)}</b>, {place === 20 ? 'the dearest of the 20' : `number ${place} of the 20`}:{' '}
+      {said.join('; ')}.
+    </li>
+  );
+}
+
+/** What the dear ones among the twenty have in common; worked out when somebody asks. */
+export function WorstBuilds({ report }: { report: Report }) {
+  const [asked, setAsked] = useState(false);
+  const [builds, setBuilds] = useState<readonly WorstBuild[]>();
+  useEffect(() => {
+    if (!asked) return;
+    let wanted = true;
+    import('./worst.ts').then(({ worstOf }) => {
+      if (wanted) setBuilds(worstOf(report.path));
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [asked, report]);
+  return (
+    <section class="rule-section" id="dear-ones" tabIndex={-1}>
+      <h2>Why the dear ones are dear</h2>
+      <p>
+        The five dearest of the 20 ways, each with what made it so, against average prices with nothing going
+        wrong. What stands there more than once is worth preventing.
+      </p>
+      {builds ? (
+        <ol class="worst-builds">
+          {builds.map((build) => (
+            <Build key={build.place} build={build} />
+          ))}
+        </ol>
+      ) : (
+        <button type="button" class="button" aria-disabled={asked} onClick={() => setAsked(true)}>
+          {asked ? 'Working them out …' : 'Show the five dearest'}
+        </button>
+      )}
+    </section>
+  );
+}
