@@ -1,4 +1,5 @@
 import type { Alternative, OnceBands } from '../calc/core/alternative.ts';
+import { attachments } from './alternatives-attachments.ts';
 import { buyAMachine } from './alternatives-machines.ts';
 import { besideTheLathe } from './alternatives-manual.ts';
 import { motorsOnIt } from './alternatives-motors.ts';
@@ -14,6 +15,7 @@ export const alternativesBasis =
  */
 export const alternatives: readonly Alternative[] = [
   ...besideTheLathe,
+  ...attachments,
   ...motorsOnIt,
   ...buyAMachine,
   ...somebodyElse,

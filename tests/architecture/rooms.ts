@@ -22,7 +22,13 @@ const PLANNING = [
 ];
 
 /** What islands ask when somebody wants to know more than the report says. */
-const ON_REQUEST = ['calc/why-number', 'calc/buying', 'calc/worst-builds', 'calc/old-prices', 'calc/choosing'];
+const ON_REQUEST = [
+  'calc/why-number',
+  'calc/buying',
+  'calc/worst-builds',
+  'calc/old-prices',
+  'calc/choosing',
+];
 const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', ...ON_REQUEST];
 const SHOWN_TO_ISLANDS = [
   'calc/core',

@@ -1,7 +1,7 @@
 import type { Path } from '../core/path.ts';
 import type { PriceBook } from '../core/price-book.ts';
 import { countLegal } from './search/count.ts';
-import { type Counts, descend, type Goal } from './search/descend.ts';
+import { type Counts, descend, type Goal } from './search/descent.ts';
 import { type Found, Frontier } from './search/frontier.ts';
 import type { Limit } from './search/limits.ts';
 import { smallestRelaxed } from './search/relax.ts';

@@ -1,6 +1,6 @@
 import type { Path } from '../../core/path.ts';
 import type { PriceBook } from '../../core/price-book.ts';
-import { type Counts, descend } from './descend.ts';
+import { type Counts, descend } from './descent.ts';
 import { Frontier } from './frontier.ts';
 import type { Limit } from './limits.ts';
 import { taskOf } from './task.ts';

@@ -8,7 +8,7 @@ import { designOf } from '../../design.ts';
 import { checkRules } from '../../trade.ts';
 import { type Present, presentOf } from '../present.ts';
 import { type Contributions, contributionsOf } from './contributions.ts';
-import type { Goal } from './descend.ts';
+import type { Goal } from './descent.ts';
 import type { Found, Frontier } from './frontier.ts';
 import { allJudgements, type Judgement } from './judgements.ts';
 import { type Limit, marginChecks } from './limits.ts';
