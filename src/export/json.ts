@@ -12,15 +12,40 @@ export interface AboutFile {
 
 /** A whole path as the text of a file: the safe copy of everything an owner has typed. `readPathFile` reads it. */
 export function pathFile(path: Path, { name, note, saved, buyList }: AboutFile = {}): string {
-  const { edition, size, facts, answers, owned, purchases, sellers, currency, chances, allowance, start } =
-    path;
+  const {
+    edition,
+    size,
+    facts,
+    answers,
+    owned,
+    purchases,
+    sellers,
+    currency,
+    chances,
+    allowance,
+    start,
+    families,
+  } = path;
   const file = {
     format: FORMAT,
     version: FILE_VERSION,
     name,
     note,
     saved,
-    path: { edition, size, facts, answers, owned, purchases, sellers, currency, chances, allowance, start },
+    path: {
+      edition,
+      size,
+      facts,
+      answers,
+      owned,
+      purchases,
+      sellers,
+      currency,
+      chances,
+      allowance,
+      start,
+      families,
+    },
     'buy-list': buyList,
   };
   return `${JSON.stringify(file, null, 2)}\n`;
