@@ -10,6 +10,7 @@ import { machineOf } from '../src/calc/facts.ts';
 import { decisions } from '../src/calc/guide.ts';
 import { calendarOf, stagedOrAtOnce, workingOf } from '../src/calc/working.ts';
 import { currentEdition } from '../src/content/edition.ts';
+import { benchChoosing } from './bench-choosing.ts';
 import { perDrawLoop, plainDraws } from './plain-draws.ts';
 
 const book = currentEdition;
@@ -165,5 +166,6 @@ for (const [name, path] of [
     timed([path], (one) => void stagedOrAtOnce(one, book), 5),
   );
 }
+benchChoosing(paths);
 
 if (process.argv.includes('--slow')) plainDraws(edition, 1_000_000);

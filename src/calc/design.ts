@@ -8,8 +8,9 @@ const byId = new Map(figures.map((figure) => [figure.id, figure]));
 /**
  * The design of the machine as chosen: every figure by name, worked out when first asked for. A figure that does not
  * arise on this path, or that misses something, is undefined. Throws on an unknown id, an author's mistake.
+ * `onRead` hears of every question that is looked at.
  */
-export function designOf(state: State): Look {
+export function designOf(state: State, onRead: (decision: string) => void = ignore): Look {
   const known = new Map<string, Quantity | undefined>();
   const look: Look = {
     fact: (id) => state.machine.facts[id],
@@ -26,12 +27,19 @@ export function designOf(state: State): Look {
       known.set(id, named);
       return named;
     },
-    option: (decision) => chosenOption(state, decision),
-    chosen: (decision, ...options) =>
-      (state.masks[decisionPosition(decision)]! & maskOf(decision, options)) !== 0,
+    option: (decision) => {
+      onRead(decision);
+      return chosenOption(state, decision);
+    },
+    chosen: (decision, ...options) => {
+      onRead(decision);
+      return (state.masks[decisionPosition(decision)]! & maskOf(decision, options)) !== 0;
+    },
   };
   return look;
 }
+
+function ignore(): void {}
 
 export function figureById(id: string): Figure {
   const figure = byId.get(id);

@@ -1,4 +1,5 @@
 import type { Path } from '../calc/core/path.ts';
+import { choosingOwners } from './owners-choosing.ts';
 import { type NamedPath, pathOf } from './reference-paths.ts';
 import { usuallyOwned } from './usually-owned.ts';
 
@@ -205,4 +206,5 @@ export const inventedOwners: readonly NamedPath[] = [
       { facts: { 'spindle-power': 370, 'hours-per-week': 5 }, ...drawer },
     ),
   },
+  ...choosingOwners,
 ];

@@ -54,6 +54,23 @@ export const sellerShape = z.strictObject({
 export const allowanceShape = share;
 export const startShape = day;
 
+const quantity = z.number().check(z.minimum(0), z.maximum(1_000_000));
+
+/** Parts made again and again: hours, pieces, dollars. */
+export const familiesShape = z
+  .array(
+    z.strictObject({
+      name: words(limits.name),
+      piecesPerBatch: z.number().check(z.minimum(1), z.maximum(1_000_000)),
+      batchesPerYear: quantity,
+      byHand: z.strictObject({ setUp: quantity, piece: quantity }),
+      byProgram: z.strictObject({ firstSetUp: quantity, setUp: quantity, attended: quantity }),
+      shape: z.optional(z.enum(['plain', 'shaped'])),
+      outsidePrice: z.optional(quantity),
+    }),
+  )
+  .check(z.maxLength(60));
+
 export const currencyShape = z.strictObject({ code: currencyCode, perDollar: rate });
 
 /** The private part of a path, piece by piece, so that one bad piece does not take the others with it. */
@@ -99,6 +116,7 @@ export const pathShape = z.strictObject({
   allowance: z.optional(allowanceShape),
   start: z.optional(startShape),
   progress: z.optional(progressShape),
+  families: z.optional(familiesShape),
 });
 
 export const nameShape = words(limits.name);

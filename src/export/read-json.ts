@@ -63,7 +63,7 @@ type Group = Readonly<Record<string, unknown>>;
 const FIELDS = ['format', 'version', 'name', 'note', 'saved', 'path', 'buy-list'];
 const PATH_FIELDS = [
   ...['edition', 'size', 'facts', 'answers', 'owned'],
-  ...['purchases', 'sellers', 'currency', 'chances', 'allowance', 'start', 'progress'],
+  ...['purchases', 'sellers', 'currency', 'chances', 'allowance', 'start', 'progress', 'families'],
 ];
 
 function readFile(raw: Group, rawPath: Group): ReadFile {

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import { nowCalled } from '../link/grammar.ts';
 import { type FileNote, quoted } from './file-note.ts';
 import type { Own } from './own.ts';
-import { allowanceShape, currencyShape, ownShapes, startShape } from './path-schema.ts';
+import { allowanceShape, currencyShape, familiesShape, ownShapes, startShape } from './path-schema.ts';
 import { readProgress } from './progress.ts';
 
 /** Ids that the private part of a path may speak of. */
@@ -130,6 +130,12 @@ export function readOwn(
     ),
     start: readValue(given.start, startShape, 'The day the work starts: % is not a day', notes),
     progress: readJob(given.progress, notes),
+    families: readValue(
+      given.families,
+      familiesShape,
+      'The parts made again and again: a name, a number of pieces or a time is not as it should be',
+      notes,
+    ),
   };
   return { own: Object.fromEntries(Object.entries(own).filter(([, value]) => value !== undefined)), notes };
 }

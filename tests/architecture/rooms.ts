@@ -22,7 +22,14 @@ const PLANNING = [
 ];
 
 /** What islands ask when somebody wants to know more than the report says. */
-const ON_REQUEST = ['calc/why-number', 'calc/buying', 'calc/working', 'calc/worst-builds', 'calc/old-prices'];
+const ON_REQUEST = [
+  'calc/why-number',
+  'calc/buying',
+  'calc/working',
+  'calc/choosing',
+  'calc/worst-builds',
+  'calc/old-prices',
+];
 const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', ...ON_REQUEST];
 const SHOWN_TO_ISLANDS = [
   'calc/core',

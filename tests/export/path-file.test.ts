@@ -67,6 +67,17 @@ test('every field that an owner can fill is saved and read back', () => {
       notes: { 'write-job-list': 'twenty parts' },
       shelf: { riser: ['drawing', 'made'] },
     },
+    families: [
+      {
+        name: 'Knobs',
+        piecesPerBatch: 30,
+        batchesPerYear: 12,
+        byHand: { setUp: 0.5, piece: 0.2 },
+        byProgram: { firstSetUp: 2, setUp: 0.4, attended: 0.06 },
+        shape: 'plain',
+        outsidePrice: 9,
+      },
+    ],
   };
   expect(readPathFile(pathFile(whole))).toMatchObject({ path: whole, notes: [] });
 });

@@ -1,4 +1,5 @@
 import { decisionsIn } from '../core/condition.ts';
+import type { Decision } from '../core/decision.ts';
 import type { Effect, Rule } from '../core/rule.ts';
 import { decisions } from '../guide.ts';
 import { rules } from '../trade.ts';
@@ -61,3 +62,17 @@ export function isAsked(position: number, state: State): boolean {
 export const whyNotAsked = (position: number, state: State): string =>
   asksNot[position]!.find(({ when }) => when(state))?.rule.say ??
   'It does not arise with your earlier answers.';
+
+/** Positions of the questions whose being asked at all hangs on a decision, by its position. */
+export const askedAfter: readonly (readonly number[])[] = decisions.map((decision) =>
+  decisions.flatMap((other, at) => (asksIn(other).includes(decision.id) ? [at] : [])),
+);
+
+function asksIn(decision: Decision): string[] {
+  const ruled = rules.filter((rule) =>
+    rule.then.some((effect) => effect.kind === 'asksNot' && effect.decisions.includes(decision.id)),
+  );
+  return [...(decision.askWhen ? [decision.askWhen] : []), ...ruled.map(({ when }) => when)].flatMap(
+    decisionsIn,
+  );
+}

@@ -1,3 +1,4 @@
+import type { Family } from './family.ts';
 import type { SizeClass } from './machine.ts';
 import type { Progress } from './progress.ts';
 import type { OwnCurrency, Purchase, Seller } from './purchase.ts';
@@ -25,6 +26,8 @@ export interface Path {
   readonly progress?: Progress;
   /** A flat share of the goods set aside for trouble, fraction of one, in place of the risks; never both. */
   readonly allowance?: number;
+  /** What is made on the lathe again and again; for the question whether it is worth it. */
+  readonly families?: readonly Family[];
   /** Day the work starts, ISO 8601: order-by days then become dates. Private, like the purchases. */
   readonly start?: string;
 }

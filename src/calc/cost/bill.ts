@@ -1,4 +1,5 @@
 import { compile, type State, type Test } from '../choices/state.ts';
+import type { Condition } from '../core/condition.ts';
 import type { Machine } from '../core/machine.ts';
 import type { Need, Part } from '../core/part.ts';
 import { parts, rules } from '../trade.ts';
@@ -47,18 +48,33 @@ function asked(needs: readonly CompiledNeed[], summed: boolean, state: State, ma
   return total;
 }
 
-/** How many of each part this path needs, by position; never below zero, whatever asks for it and however often. */
+/** How many of the part at one position this path needs; never below zero, whatever asks for it and however often. */
+export function quantityAt(at: number, state: State, machine: Machine): number {
+  const wants = asked(wanted[at]!, isSummed[at]!, state, machine);
+  return wants > 0 ? Math.max(0, wants - asked(unwanted[at]!, true, state, machine)) : 0;
+}
+
+/** How many of each part this path needs, by position. */
 export function quantities(state: State, machine: Machine): Float64Array {
   const result = new Float64Array(parts.length);
-  for (let at = 0; at < parts.length; at += 1) {
-    const wants = asked(wanted[at]!, isSummed[at]!, state, machine);
-    if (wants > 0) result[at] = Math.max(0, wants - asked(unwanted[at]!, true, state, machine));
-  }
+  for (let at = 0; at < parts.length; at += 1) result[at] = quantityAt(at, state, machine);
   return result;
 }
 
 const kept: readonly (readonly CompiledNeed[])[] = parts.map(({ keep = [] }) =>
   keep.map((need) => ({ need, when: compile(need.when) })),
+);
+
+const counting = (at: number): readonly CompiledNeed[] => [...wanted[at]!, ...unwanted[at]!, ...kept[at]!];
+
+/** Every condition that decides how many of a part are bought, spares among them, by position. */
+export const conditionsOfPart: readonly (readonly Condition[])[] = parts.map((_, at) =>
+  counting(at).map(({ need }) => need.when),
+);
+
+/** Figures of the design that say how many of a part are bought, by position. */
+export const figuresOfPart: readonly (readonly string[])[] = parts.map((_, at) =>
+  counting(at).flatMap(({ need: { qty } }) => (typeof qty === 'object' ? [qty.figure] : [])),
 );
 
 /** Units of a part kept as spares on top of the need. */

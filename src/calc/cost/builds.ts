@@ -92,7 +92,8 @@ export const allowanceOf = ({ allowance }: Path): number | undefined =>
   allowance !== undefined && Number.isFinite(allowance) && allowance >= 0 ? allowance : undefined;
 
 const outStages = new Set(tasks.filter((task) => task.lathe === 'out').map((task) => task.stage));
-const strikesWhileOut: readonly boolean[] = risks.map((risk) => outStages.has(risk.stage));
+/** Risks that strike while the lathe cannot be used, by position. */
+export const strikesWhileOut: readonly boolean[] = risks.map((risk) => outStages.has(risk.stage));
 const counted: readonly number[] = risks.flatMap((risk, at) => (isCounted(risk) ? [at] : []));
 
 function strikes(state: State, path: Path, wanted: readonly Wanted[]): Strike[] {

@@ -1,5 +1,6 @@
 import { compile, type State } from '../choices/state.ts';
 import { pertMean } from '../core/band.ts';
+import type { Condition } from '../core/condition.ts';
 import type { Path } from '../core/path.ts';
 import type { Risk } from '../core/risk.ts';
 import { parts, risks } from '../trade.ts';
@@ -39,7 +40,10 @@ export function countedChance(at: number, state: State, chances: Path['chances']
 }
 
 const partAt = new Map(parts.map((part, at) => [part.id, at]));
-const sparePlaces = risks.map(({ spares = [] }) => spares.map((id) => partAt.get(id)!));
+/** Positions of the parts whose spare pays for a risk, by position of the risk. */
+export const sparePlaces: readonly (readonly number[])[] = risks.map(({ spares = [] }) =>
+  spares.map((id) => partAt.get(id)!),
+);
 
 /** Parts whose spare, bought with the list, takes the place of this risk's money. */
 export const sparesHeld = (
@@ -55,7 +59,7 @@ export const sparesHeld = (
 };
 
 /** A part that is kept more than needed, or that is itself nothing but a spare. */
-const isHeld = (at: number, { need, keep }: Wanted): boolean =>
+export const isHeld = (at: number, { need, keep }: Wanted): boolean =>
   keep > 0 || (need > 0 && parts[at]!.keep === undefined);
 
 /** What moves the chance on this path. */
@@ -64,3 +68,9 @@ export const leversOf = (at: number, state: State): { by: number; why: string }[
 
 /** Regret, creep and stalls are choices, not costs; some troubles are counted elsewhere. */
 export const isCounted = (risk: Risk): boolean => risk.countedIn === undefined;
+
+/** Every condition that decides whether and how likely a risk is, by position. */
+export const conditionsOfRisk: readonly (readonly Condition[])[] = risks.map(({ when, levers }) => [
+  when,
+  ...levers.map((lever) => lever.when),
+]);

@@ -31,7 +31,7 @@ const isWide = (status: Status, position: number): boolean =>
  * The ways that the builds stand on. With every question settled there is one. An open question is spread: its assumed
  * option in half of the ways, the others sharing the rest, so that the range is honest about what is not yet decided.
  */
-export function waysOf(path: Path, plan: { state: State; status: Status[] }, seed: number): Way[] {
+export function waysOf(path: Path, plan: { state: State; status: readonly Status[] }, seed: number): Way[] {
   const open = plan.status.flatMap((status, position) => (isWide(status, position) ? [position] : []));
   if (open.length === 0) return [{ state: plan.state, from: 0, to: BUILDS }];
   const given = answerMasks(path.answers);
@@ -49,6 +49,10 @@ const preferring =
     const pick = picks.get(position)?.[way];
     return pick === undefined ? usual(position) : [pick, ...usual(position)];
   };
+
+/** What an open question is tried with first in a way: its pick where it widens the range, else the assumed option. */
+export const firstTried = (position: number, way: number, seed: number): number =>
+  decisions[position]!.open === 'options' ? picksOf(position, seed)[way]! : usual(position)[0]!;
 
 const pickCache = new Map<string, readonly number[]>();
 

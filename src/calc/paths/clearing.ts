@@ -114,7 +114,7 @@ export function waysToClear(path: Path, book: PriceBook, checkId: string): WayTo
   if (!check || (check.result !== 'stop' && check.result !== 'look')) return [];
   const here = buildsOf(now, machine, edition);
   return check.decisions
-    .flatMap((decision) => changesOf(now, machine, decision))
+    .flatMap((decision) => changesOf(now, decision))
     .flatMap((change) => {
       const after = judged(change);
       const then = after.get(checkId);

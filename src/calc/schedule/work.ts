@@ -1,10 +1,12 @@
 import { compile, type State, type Test } from '../choices/state.ts';
 import { addBands, type Band, scaleBand } from '../core/band.ts';
+import type { Condition } from '../core/condition.ts';
+import type { Effect } from '../core/rule.ts';
 import type { ExtraWork, Task } from '../core/task.ts';
 import type { Term } from '../cost/columns.ts';
 import type { Edition } from '../cost/edition.ts';
 import { rules, taskIndex, tasks } from '../trade.ts';
-import { practice } from './experience.ts';
+import { practice, practiceConditions } from './experience.ts';
 
 interface CompiledScaling {
   readonly when: Test;
@@ -38,6 +40,11 @@ function droppedBy(task: Task): Test[] {
     )
     .map((rule) => compile(rule.when));
 }
+
+const moves = (effect: Effect, task: string): boolean =>
+  effect.kind === 'addsTask'
+    ? effect.task === task
+    : (effect.kind === 'dropsTask' || effect.kind === 'scalesTask') && effect.tasks.includes(task);
 
 function scaledBy(task: Task): CompiledScaling[] {
   const own = (task.scale ?? []).map(({ when, by, why }) => ({ when: compile(when), by, why }));
@@ -103,6 +110,26 @@ export function termsOfTask(id: string, state: State, edition: Edition): Term[] 
   addWork(terms, taskIndex.get(id)!, state, edition, practice(state));
   return terms;
 }
+/** How often a task's own hours count, and which of its extra work is done; nothing of a task that is not in the plan. */
+export function workAt(
+  at: number,
+  state: State,
+): { times: number; extras: readonly string[]; timesExtra: number } {
+  const each = compiled[at]!;
+  if (!isInPlan(each, state)) return { times: 0, extras: [], timesExtra: 0 };
+  const share = practice(state);
+  const extras = each.extras.filter(({ when }) => when(state)).map(({ extra }) => extra.id);
+  return { times: share * factor(each, state), extras, timesExtra: share };
+}
+
+/** Every condition that decides whether a task is in the plan and how long it takes, by position. */
+export const conditionsOfTask: readonly (readonly Condition[])[] = tasks.map((task) => [
+  ...practiceConditions,
+  ...(task.when ? [task.when] : []),
+  ...(task.extra ?? []).map(({ when }) => when),
+  ...(task.scale ?? []).map(({ when }) => when),
+  ...rules.flatMap((rule) => (rule.then.some((effect) => moves(effect, task.id)) ? [rule.when] : [])),
+]);
 
 /** A task of the plan with its hours as a band and why they differ from the plain task. */
 export interface TaskHours {

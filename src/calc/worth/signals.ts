@@ -1,0 +1,112 @@
+import { compile, type Test } from '../choices/state.ts';
+import { all, is, not, only } from '../core/condition.ts';
+import { figure } from '../core/machine.ts';
+import { dollarsIn, type Known, round } from './known.ts';
+
+/** Something that speaks against converting, with its numbers in the sentence. */
+export interface Signal {
+  readonly id: string;
+  /** stop: we would not. look: think again. */
+  readonly level: 'stop' | 'look';
+  readonly say: string;
+}
+
+const FEW_JOBS = 5;
+const FEW_EVENINGS = 2;
+const LONG_YEARS = 6;
+
+const WORN = compile(all(is('condition', 'worn-bed'), not(is('purpose', 'learning'))));
+const NOBODY_WIRES = compile(is('who-wires', 'nobody-wires'));
+const ONLY_WITH_PEOPLE = compile(
+  all(is('which-lathe', 'only-lathe'), is('others-at-machine', 'people-i-employ')),
+);
+const ONLY_THREADS = compile(
+  all(is('purpose', 'thread-cutting'), only('purpose', 'thread-cutting', 'one-off-repairs')),
+);
+const ONLY_SINGLE = compile(only('purpose', 'one-off-repairs'));
+const MORE_THAN_A_MOTOR = compile(not(is('control', 'thread-synchroniser')));
+
+type Speaks = (known: Known) => string | undefined;
+
+const when =
+  (test: Test, say: string): Speaks =>
+  ({ present }) =>
+    test(present.planned.state) ? say : undefined;
+
+function fewJobs({ families, hobby }: Known): string | undefined {
+  const batches = families.reduce((sum, { batchesPerYear }) => sum + batchesPerYear, 0);
+  if (hobby || families.length === 0 || batches >= FEW_JOBS) return undefined;
+  return `${round(batches)} jobs a year that come back are too few: under about ${FEW_JOBS}, stops, a readout or change gears win.`;
+}
+
+function fewEvenings({ present, hours }: Known): string | undefined {
+  const perWeek = figure(present.machine, 'hours-per-week');
+  if (perWeek >= FEW_EVENINGS) return undefined;
+  return `At ${round(perWeek)} hours a week, ${round(hours.p50)} hours of work take ${round(hours.p50 / perWeek / 52)} years; most such builds are never finished.`;
+}
+
+function savesNothing({ families, likelySaved, hobby }: Known): string | undefined {
+  if (hobby || families.length === 0 || likelySaved > 0) return undefined;
+  return 'By your own times the parts take longer by program than by hand.';
+}
+
+function slowReturn({ saved, hours, hobby }: Known): string | undefined {
+  if (hobby || !saved || saved.p50 <= 0 || hours.p50 / saved.p50 < LONG_YEARS) return undefined;
+  return `Building takes about ${round(hours.p50)} hours and saves about ${round(saved.p50)} a year: ${round(hours.p50 / saved.p50)} years until the hours alone are back.`;
+}
+
+function cheaperOutside({ families, outside, money, hobby }: Known): string | undefined {
+  if (hobby || families.length === 0 || outside === 0 || money.p50 / outside < LONG_YEARS) return undefined;
+  return `The same parts cost about ${dollarsIn(outside)} a year outside; the conversion costs ${round(money.p50 / outside)} years of that.`;
+}
+
+const signals: readonly { id: string; level: Signal['level']; speaks: Speaks }[] = [
+  {
+    id: 'worn-bed',
+    level: 'stop',
+    speaks: when(
+      WORN,
+      'The bed is worn by more than 0.05 mm near the chuck, or cracked: no control can set that out.',
+    ),
+  },
+  {
+    id: 'nobody-wires',
+    level: 'stop',
+    speaks: when(NOBODY_WIRES, 'Nobody can do the mains wiring; that comes before any purchase.'),
+  },
+  {
+    id: 'only-lathe-earns',
+    level: 'stop',
+    speaks: when(
+      ONLY_WITH_PEOPLE,
+      'It is the only lathe and people work with it: it would stand still for months.',
+    ),
+  },
+  {
+    id: 'threads-only',
+    level: 'look',
+    speaks: ({ present: { planned } }) =>
+      ONLY_THREADS(planned.state) && MORE_THAN_A_MOTOR(planned.state)
+        ? 'Threads alone need one motor on the lead screw, or change gears.'
+        : undefined,
+  },
+  {
+    id: 'single-parts-only',
+    level: 'look',
+    speaks: when(ONLY_SINGLE, 'Single parts take longer to program than to turn.'),
+  },
+  { id: 'few-jobs', level: 'look', speaks: fewJobs },
+  { id: 'few-evenings', level: 'look', speaks: fewEvenings },
+  { id: 'saves-nothing', level: 'stop', speaks: savesNothing },
+  { id: 'slow-return', level: 'look', speaks: slowReturn },
+  { id: 'cheaper-outside', level: 'look', speaks: cheaperOutside },
+];
+
+/** What speaks against converting here, the gravest first; empty where nothing does. */
+export function signalsOf(known: Known): Signal[] {
+  const heard = signals.flatMap(({ id, level, speaks }) => {
+    const say = speaks(known);
+    return say === undefined ? [] : [{ id, level, say }];
+  });
+  return heard.sort((a, b) => Number(a.level === 'look') - Number(b.level === 'look'));
+}
