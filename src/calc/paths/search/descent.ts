@@ -1,4 +1,5 @@
 import { type Exclusion, isViolated } from '../../choices/exclusions.ts';
+import { oneOf } from '../../cost/buckets.ts';
 import { breaks, medianAtLeast, type Scale, scaleFor } from './bounds.ts';
 import type { Contribution, Kind, Least } from './contributions.ts';
 import {
@@ -212,9 +213,19 @@ export class Descent {
   /** Everything is settled: works it out to the cent and keeps it where it is worth keeping. */
   private leaf(): void {
     const { present, state, perWeek, take } = this.task;
+    const margin = this.marginAt(this.depths.length);
+    if (this.isMatched(margin)) return;
     this.leaves += 1;
-    const figures = figuresOf(present, state, perWeek, this.marginAt(this.depths.length));
+    const figures = figuresOf(present, state, perWeek, margin);
     if (this.keepsLimits(figures)) take(this.frontier, { masks: state.masks.slice(), figures }, this.goal);
+  }
+
+  /** The last bound told exactly, where so far only its bucket was looked at. */
+  private isMatched(margin: number): boolean {
+    if (this.goal !== 'frontier' || this.frontier.ways.length === 0) return false;
+    const { money, hours } = this.depths.at(-1)?.bound ?? this.root;
+    const cents = oneOf(money, 0.5) - CENT;
+    return this.frontier.covers(cents / HUNDREDTHS, (oneOf(hours, 0.5) - CRUMB) / HUNDREDTHS, margin);
   }
 
   private keepsLimits({ moneyP80, hoursP80, weeksP80 }: WayFigures): boolean {
