@@ -1,3 +1,11 @@
+import {
+  type ChoiceSwing,
+  effectsOfQuestion,
+  type QuestionEffects,
+  type Receipt,
+  receiptOf,
+  widestOpen,
+} from '../../calc/choosing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
 import {
@@ -15,18 +23,36 @@ export interface Answers {
   readonly working: Working;
   readonly calendar: Calendar;
   readonly staged: StagedOrAtOnce;
+  /** Undefined where the question is not asked on the path. */
+  readonly effects: QuestionEffects | undefined;
+  readonly receipt: Receipt;
+  readonly widest: readonly ChoiceSwing[];
 }
 
 export type AnswerName = keyof Answers;
 
+/** What some answers need to know besides the path: the question, the path before. */
+interface Details {
+  readonly effects: string;
+  readonly receipt: Path;
+}
+
+export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Details[Name] : undefined;
+
 const bookOf = ({ edition }: Path): PriceBook => editionByName(edition) ?? currentEdition;
 
-const workedOut: { readonly [Name in AnswerName]: (path: Path) => Answers[Name] } = {
+const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<Name>) => Answers[Name] } = {
   working: (path) => workingOf(path, bookOf(path), path.progress),
   calendar: (path) => calendarOf(path, bookOf(path), path.progress ? { progress: path.progress } : {}),
   staged: (path) => stagedOrAtOnce(path, bookOf(path)),
+  effects: (path, question) => effectsOfQuestion(path, bookOf(path), question),
+  receipt: (path, before) => receiptOf(before, path, bookOf(path)),
+  widest: (path) => widestOpen(path, bookOf(path)),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */
-export const answerTo = <Name extends AnswerName>(name: Name, path: Path): Answers[Name] =>
-  workedOut[name](path);
+export const answerTo = <Name extends AnswerName>(
+  name: Name,
+  path: Path,
+  detail: DetailOf<Name>,
+): Answers[Name] => workedOut[name](path, detail);
