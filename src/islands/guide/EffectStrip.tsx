@@ -97,13 +97,6 @@ interface Props {
 export function EffectStrip({ name, effect, scale, isOld }: Props) {
   if (!effect || !scale) return <div class="option-effect" />;
   if (!effect.allowed) return <div class="option-effect is-empty" />;
-  if (isAsItIs(effect)) {
-    return (
-      <div class="option-effect">
-        <p class="strip-now">The plan as it is.</p>
-      </div>
-    );
-  }
   return (
     <div class={`option-effect${isOld ? ' is-old' : ''}`}>
       <table class="strip" {...asTable}>
@@ -114,7 +107,7 @@ export function EffectStrip({ name, effect, scale, isOld }: Props) {
           <Rows effect={effect} scale={scale} />
         </tbody>
       </table>
-      <Lines effect={effect} />
+      {isAsItIs(effect) ? <p class="strip-lines">The plan as it is.</p> : <Lines effect={effect} />}
     </div>
   );
 }

@@ -7,12 +7,11 @@ interface Ends {
   readonly more: string;
 }
 
-function endsOf({ money, hours, risks }: StripScale): Ends[] {
+function endsOf({ money, hours }: StripScale): Ends[] {
   const both = (text: string): Ends => ({ less: `−${text}`, more: `+${text}` });
   return [
     ...(money === undefined ? [] : [both(moneyMark(toShown(money)))]),
     ...(hours === undefined ? [] : [both(hoursMark(hours))]),
-    ...(risks === undefined ? [] : [both(`${risks} of 20`)]),
   ];
 }
 
@@ -37,8 +36,7 @@ export function StripHead({ scale }: { scale: StripScale | undefined }) {
         </span>
       </span>
       <span class="quiet strip-key">
-        Most ways lie between two ticks: 16 of 20. Ticks on both sides of the centre line: no clear
-        difference.
+        16 of 20 ways lie between two ticks. A band across the centre line is no clear difference.
       </span>
     </div>
   );

@@ -69,7 +69,7 @@ const RISKS_SAID = 3;
 const rise = ({ before, after }: MovedRisk): number => after - before;
 
 /** Rising before falling, among the rising those that can hurt somebody first, then the larger move. */
-export const risksInOrder = (risks: readonly MovedRisk[]): MovedRisk[] =>
+const inOrder = (risks: readonly MovedRisk[]): MovedRisk[] =>
   risks.toSorted(
     (a, b) =>
       Number(rise(b) > 0) - Number(rise(a) > 0) ||
@@ -77,15 +77,16 @@ export const risksInOrder = (risks: readonly MovedRisk[]): MovedRisk[] =>
       Math.abs(rise(b)) - Math.abs(rise(a)),
   );
 
-/** "Noise trips inputs or spoils counts 8 → 4 of 20; and 2 smaller changes." */
+/** The risks that a strip names and draws. */
+export const risksSaid = (risks: readonly MovedRisk[]): MovedRisk[] => inOrder(risks).slice(0, RISKS_SAID);
+
+/** "Noise trips inputs or spoils counts 8 to 4 of 20; and 2 more changes." */
 export function sayRisks(risks: readonly MovedRisk[]): string {
   if (risks.length === 0) return 'no change';
-  const said = risksInOrder(risks)
-    .slice(0, RISKS_SAID)
-    .map(
-      ({ name, before, after, injury }) =>
-        `${name} ${Math.round(before)} → ${Math.round(after)} of 20${injury ? ' (can injure)' : ''}`,
-    );
+  const said = risksSaid(risks).map(
+    ({ name, before, after, injury }) =>
+      `${name} ${Math.round(before)} to ${Math.round(after)} of 20${injury ? ' (can injure)' : ''}`,
+  );
   const more = risks.length - said.length;
   return [...said, ...(more > 0 ? [`and ${counted(more, 'more change')}`] : [])].join('; ');
 }

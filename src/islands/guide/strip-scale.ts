@@ -1,5 +1,6 @@
 import type { OptionEffect, QuestionEffects } from '../../calc/choosing.ts';
 import { niceStep } from '../shared/scale.ts';
+import { risksSaid } from './effect-words.ts';
 
 /** The scale of a question: how much lies between its zero and either end. Undefined: nothing moves. */
 export interface StripScale {
@@ -18,9 +19,9 @@ const outermost = (scale: readonly [number, number]): number | undefined => {
   return end > 0 ? niceStep(end) : undefined;
 };
 
-/** Ways of twenty that an option's risks add and take away, all of its risks together. */
+/** Ways of twenty that the risks named in a strip add and take away. */
 export function risksBy({ moves }: OptionEffect): { readonly up: number; readonly down: number } {
-  const by = (moves?.risks ?? []).map(({ before, after }) => Math.round(after) - Math.round(before));
+  const by = risksSaid(moves?.risks ?? []).map(({ before, after }) => Math.round(after) - Math.round(before));
   const sum = (list: readonly number[]) => list.reduce((total, each) => total + each, 0);
   return { up: sum(by.filter((n) => n > 0)), down: -sum(by.filter((n) => n < 0)) };
 }
@@ -31,7 +32,7 @@ export function scaleOf({ moneyScale, hoursScale, options }: QuestionEffects): S
   return {
     money: outermost(moneyScale),
     hours: outermost(hoursScale),
-    risks: most > 0 ? Math.max(10, niceStep(most)) : undefined,
+    risks: most > 0 ? Math.max(10, most) : undefined,
   };
 }
 
