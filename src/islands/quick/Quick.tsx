@@ -15,6 +15,7 @@ import { WideBecause } from './WideBecause.tsx';
 
 function Group({ group, number }: { group: QuickGroup; number: number }) {
   const decisions = group.decisions.flatMap((id) => decisionById(id) ?? []);
+  const takesSize = group.decisions.includes('which-lathe');
   return (
     <section class="rule-page quick-group">
       <h2>
@@ -22,9 +23,13 @@ function Group({ group, number }: { group: QuickGroup; number: number }) {
       </h2>
       <p class="field-hint">{group.why}</p>
       <div class="quick-questions">
-        {decisions.some(({ id }) => id === 'which-lathe') ? <SizeClassChoice /> : null}
+        {takesSize ? <SizeClassChoice /> : null}
         {decisions.map((decision) => (
-          <QuickQuestion key={decision.id} decision={decision} />
+          <QuickQuestion
+            key={decision.id}
+            decision={decision}
+            isAlone={decisions.length === 1 && !takesSize}
+          />
         ))}
       </div>
     </section>

@@ -63,8 +63,14 @@ function Lines({ decision, choice }: { decision: Decision; choice: ChoiceView | 
   );
 }
 
+interface Props {
+  readonly decision: Decision;
+  /** The heading above asks the same already. */
+  readonly isAlone: boolean;
+}
+
 /** A question in a few lines: its answers by name, nothing ticked, and where to read about each. */
-export function QuickQuestion({ decision }: { decision: Decision }) {
+export function QuickQuestion({ decision, isAlone }: Props) {
   const ready = useReady();
   const choice = choiceOf(useStore($report), decision.id);
   if (choice?.status === 'not-asked') {
@@ -75,8 +81,8 @@ export function QuickQuestion({ decision }: { decision: Decision }) {
     );
   }
   return (
-    <fieldset class="quick-question" disabled={!ready}>
-      <legend>{decision.ask}</legend>
+    <fieldset class={`quick-question${isAlone ? ' is-alone' : ''}`} disabled={!ready}>
+      <legend class={isAlone ? 'visually-hidden' : undefined}>{decision.ask}</legend>
       {choice?.status === 'clash' ? (
         <p class="small">Please decide again: an answer or a figure that you gave rules yours out.</p>
       ) : null}
