@@ -2,6 +2,7 @@ import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
 import {
   type Calendar,
+  type CalendarOptions,
   calendarOf,
   type StagedOrAtOnce,
   stagedOrAtOnce,
@@ -9,6 +10,7 @@ import {
   workingOf,
 } from '../../calc/working.ts';
 import { currentEdition, editionByName } from '../../content/edition.ts';
+import { today } from '../buy/day.ts';
 
 /** What takes too long to work out between two frames, by name. */
 export interface Answers {
@@ -21,9 +23,18 @@ export type AnswerName = keyof Answers;
 
 const bookOf = ({ edition }: Path): PriceBook => editionByName(edition) ?? currentEdition;
 
+const progressOf = ({ progress }: Path): Pick<CalendarOptions, 'progress'> => (progress ? { progress } : {});
+
+/** What is left of a job under way starts today, unless its first day is still to come. */
+function firstDayOf({ start, progress }: Path): Pick<CalendarOptions, 'start'> {
+  const isUnderWay = progress !== undefined && Object.keys(progress.done).length > 0;
+  const now = today();
+  return start !== undefined && isUnderWay && start < now ? { start: now } : {};
+}
+
 const workedOut: { readonly [Name in AnswerName]: (path: Path) => Answers[Name] } = {
   working: (path) => workingOf(path, bookOf(path), path.progress),
-  calendar: (path) => calendarOf(path, bookOf(path), path.progress ? { progress: path.progress } : {}),
+  calendar: (path) => calendarOf(path, bookOf(path), { ...progressOf(path), ...firstDayOf(path) }),
   staged: (path) => stagedOrAtOnce(path, bookOf(path)),
 };
 

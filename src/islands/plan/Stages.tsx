@@ -1,6 +1,7 @@
 import { Fragment } from 'preact';
 import type { Report, StagePlan } from '../../calc/evaluate.ts';
 import { middleHalf, weeksRange } from '../shared/format.ts';
+import { to } from '../shared/places.ts';
 import { StageBar } from '../shared/StageBar.tsx';
 import { HoldPoint, StoppingPoint } from './Between.tsx';
 import { MakeFirst } from './MakeFirst.tsx';
@@ -46,6 +47,12 @@ export function Stages({ report }: { report: Report }) {
           true. At a may-stop mark you can stop for good and have a working machine.
         </p>
         <Bar report={report} />
+        <p class="no-print">
+          When:{' '}
+          <a href={to('calendar/')} data-keep-path>
+            the calendar
+          </a>
+        </p>
       </section>
       {stages.map((stage) => (
         <Fragment key={stage.id}>
