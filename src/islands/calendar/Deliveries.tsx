@@ -31,7 +31,7 @@ function Row({ row, task }: { row: DeliveryRow; task: string }) {
         </span>
       </td>
       <td {...asCell} data-label="Work waits">
-        {waitedForOfTwenty === 0 ? '–' : `in ${ofTwenty(waitedForOfTwenty)} ways`}
+        {waitedForOfTwenty === 0 ? 'no' : `in ${ofTwenty(waitedForOfTwenty)} ways`}
       </td>
     </tr>
   );

@@ -1,5 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import type { Spread } from '../../calc/evaluate.ts';
+import { Receipt } from '../guide/Receipt.tsx';
 import { keepsAnother } from '../plan/numbers.ts';
 import { setStart } from '../purchases.ts';
 import { middleHalf, plain, weeks, weeksMark, weeksRange } from '../shared/format.ts';
@@ -70,6 +71,7 @@ export function HowLong({ report, calendar }: PartProps) {
     <>
       <Sentence report={report} calendar={calendar} />
       <FirstDay isUnderWay={calendar.tasks.some(({ done }) => done)} />
+      <Receipt />
       {calendar.start === undefined ? null : <p class="print-only">First day: {calendar.start}.</p>}
       <div class="rods">
         {[

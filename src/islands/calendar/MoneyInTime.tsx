@@ -1,7 +1,7 @@
 import type { Band } from '../../calc/core/band.ts';
 import type { Calendar, MonthRow, StageRow } from '../../calc/working.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
-import { exactText, middleHalf, money, moneyRange } from '../shared/format.ts';
+import { counted, exactText, middleHalf, money, moneyRange } from '../shared/format.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import type { PartProps } from './part.ts';
 import { Within } from './Within.tsx';
@@ -14,6 +14,7 @@ const STAGE_HEADS = [
   'Lines, likely',
   'Lines, high',
 ];
+const FIRST_MONTHS = 6;
 const LINE_LABELS = ['Lines, low', 'likely', 'high'];
 const MONTH_HEADS = ['Month', 'On average', `So far, ${MOST}`];
 
@@ -87,9 +88,9 @@ function Month({ month }: { month: MonthRow }) {
   );
 }
 
-function ByMonth({ months }: Pick<Calendar, 'months'>) {
+function Months({ months, label }: { months: readonly MonthRow[]; label: string }) {
   return (
-    <table class="table-stack money-months" {...asTable} aria-label="Money by month">
+    <table class="table-stack money-months" {...asTable} aria-label={label}>
       <Head heads={MONTH_HEADS} />
       <tbody>
         {months.map((month) => (
@@ -97,6 +98,22 @@ function ByMonth({ months }: Pick<Calendar, 'months'>) {
         ))}
       </tbody>
     </table>
+  );
+}
+
+/** Most is paid in the first months; the rest is folded. */
+function ByMonth({ months }: Pick<Calendar, 'months'>) {
+  const rest = months.slice(FIRST_MONTHS);
+  return (
+    <>
+      <Months months={months.slice(0, FIRST_MONTHS)} label="Money by month" />
+      {rest.length > 0 ? (
+        <details>
+          <summary>{counted(rest.length, 'more month')}</summary>
+          <Months months={rest} label="Money by month, the rest" />
+        </details>
+      ) : null}
+    </>
   );
 }
 

@@ -4,7 +4,7 @@ import { STRIP_HATCH } from './strip-hatch.ts';
 function Sign({ children, say }: { children: ComponentChildren; say: string }) {
   return (
     <span>
-      <svg class="strip-track" width="34" height="22" aria-hidden="true">
+      <svg class="strip-drawing" width="34" height="22" aria-hidden="true">
         {children}
       </svg>
       {say}
@@ -26,7 +26,7 @@ export function StripKey({ apart }: { apart: string }) {
         <rect class="strip-task" x="2" y="1" width="30" height="14" />
         <line class="strip-chain" x1="2" x2="32" y1="18.5" y2="18.5" />
       </Sign>
-      <Sign say={`early and late end of a stage`}>
+      <Sign say="early and late end of a stage">
         <g class="strip-ends">
           <line x1="3" x2="31" y1="11" y2="11" />
           <line x1="3" x2="3" y1="6" y2="16" />

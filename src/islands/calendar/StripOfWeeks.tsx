@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Bar, Strip, StripRow } from '../../export/strip.ts';
 import { stripOf } from '../../export/strip.ts';
 import { keepsAnother } from '../plan/numbers.ts';
@@ -7,7 +8,6 @@ import { StripKey } from './StripKey.tsx';
 import { STRIP_HATCH } from './strip-hatch.ts';
 import { weekWords } from './words.ts';
 
-const HIGH = 30;
 /** Widths below this share of the strip would vanish. */
 const LEAST = 0.001;
 
@@ -18,8 +18,8 @@ const wide = ({ from, to }: Pick<Bar, 'from' | 'to'>): string => share(Math.max(
 function Weeks({ marks }: Pick<Strip, 'marks'>) {
   return (
     <div class="strip-row strip-head" aria-hidden="true">
-      <span class="quiet small">Week</span>
-      <svg class="strip-track" width="100%" height="20" aria-hidden="true">
+      <span class="quiet small strip-name">Week</span>
+      <svg class="strip-drawing strip-scale" width="100%" height="20" aria-hidden="true">
         <defs>
           <Hatch id={STRIP_HATCH} tone="ink" pitch={7} weight={0.35} />
         </defs>
@@ -38,24 +38,28 @@ function Weeks({ marks }: Pick<Strip, 'marks'>) {
   );
 }
 
-function Ground({ strip: { marks, out }, high }: { strip: Strip; high: number }) {
+/** A row's drawing as high as the row: what is drawn at the height of its middle lies on bands and weeks that run through. */
+function Track({ strip: { marks, out }, children }: { strip: Strip; children: ComponentChildren }) {
   return (
-    <>
-      {out.map((band) => (
-        <rect
-          key={band.id}
-          class="out-band"
-          x={share(band.from)}
-          width={wide(band)}
-          y="0"
-          height={high}
-          fill={`url(#${STRIP_HATCH})`}
-        />
-      ))}
-      {marks.map(({ week, at }) => (
-        <line key={week} class="week-line" x1={share(at)} x2={share(at)} y1="0" y2={high} />
-      ))}
-    </>
+    <span class="strip-track">
+      <svg class="strip-drawing" width="100%" height="100%" aria-hidden="true">
+        {out.map((band) => (
+          <rect
+            key={band.id}
+            x={share(band.from)}
+            width={wide(band)}
+            height="100%"
+            fill={`url(#${STRIP_HATCH})`}
+          />
+        ))}
+        {marks.map(({ week, at }) => (
+          <line key={week} class="week-line" x1={share(at)} x2={share(at)} y1="0" y2="100%" />
+        ))}
+        <svg y="50%" overflow="visible" aria-hidden="true">
+          {children}
+        </svg>
+      </svg>
+    </span>
   );
 }
 
@@ -63,62 +67,51 @@ function Ground({ strip: { marks, out }, high }: { strip: Strip; high: number })
 function Ends({ row }: { row: StripRow }) {
   return (
     <g class="strip-ends">
-      <line x1={share(row.early)} x2={share(row.late)} y1="13" y2="13" />
+      <line x1={share(row.early)} x2={share(row.late)} y1="-2" y2="-2" />
       {[row.early, row.late].map((at, i) => (
-        <line key={i} x1={share(at)} x2={share(at)} y1="8" y2="18" />
+        <line key={i} x1={share(at)} x2={share(at)} y1="-7" y2="3" />
       ))}
     </g>
+  );
+}
+
+function Task({ task, isNext }: { task: StripRow['tasks'][number]; isNext: boolean }) {
+  const [from, to] = [share(task.from), share(task.to)];
+  return (
+    <>
+      <rect
+        class={isNext ? 'strip-task is-next' : 'strip-task'}
+        x={from}
+        width={wide(task)}
+        y="-10"
+        height="16"
+      />
+      {task.critical ? <line class="strip-chain" x1={from} x2={to} y1="9.5" y2="9.5" /> : null}
+    </>
   );
 }
 
 function StageTrack({ row, strip, next }: { row: StripRow; strip: Strip; next: string | undefined }) {
   const left = row.tasks.filter(({ done }) => !done);
   return (
-    <svg class="strip-track" width="100%" height={HIGH} aria-hidden="true">
-      <Ground strip={strip} high={HIGH} />
-      <line class="strip-reach" x1={share(row.from)} x2={share(row.to)} y1="13" y2="13" />
+    <Track strip={strip}>
+      <line class="strip-reach" x1={share(row.from)} x2={share(row.to)} y1="-2" y2="-2" />
       {left.map((task) => (
-        <rect
-          key={task.id}
-          class={task.id === next ? 'strip-task is-next' : 'strip-task'}
-          x={share(task.from)}
-          width={wide(task)}
-          y="5"
-          height="16"
-        />
+        <Task key={task.id} task={task} isNext={task.id === next} />
       ))}
-      {left.map((task) =>
-        task.critical ? (
-          <line
-            key={task.id}
-            class="strip-chain"
-            x1={share(task.from)}
-            x2={share(task.to)}
-            y1="24.5"
-            y2="24.5"
-          />
-        ) : null,
-      )}
       {left.length > 0 ? <Ends row={row} /> : null}
-    </svg>
+    </Track>
   );
 }
 
 function ParcelTrack({ parcel, strip }: { parcel: Bar; strip: Strip }) {
+  const [from, to] = [share(parcel.from), share(parcel.to)];
   return (
-    <svg class="strip-track" width="100%" height="18" aria-hidden="true">
-      <Ground strip={strip} high={18} />
-      <line class="parcel-way" x1={share(parcel.from)} x2={share(parcel.to)} y1="9" y2="9" />
-      <circle class="parcel-sent" cx={share(parcel.from)} cy="9" r="3" />
-      <rect
-        class="parcel-here"
-        x={share(parcel.to)}
-        y="5.5"
-        width="7"
-        height="7"
-        transform="translate(-3.5)"
-      />
-    </svg>
+    <Track strip={strip}>
+      <line class="parcel-way" x1={from} x2={to} />
+      <circle class="parcel-sent" cx={from} r="3" />
+      <rect class="parcel-here" x={to} width="7" height="7" transform="translate(-3.5 -3.5)" />
+    </Track>
   );
 }
 
@@ -152,7 +145,7 @@ function Parcels({ strip }: { strip: Strip }) {
       <ul class="list-plain strip-rows">
         {strip.parcels.map((parcel) => (
           <li key={parcel.id} class="strip-row is-parcel">
-            <span>{parcel.name}</span>
+            <span class="strip-name">{parcel.name}</span>
             <ParcelTrack parcel={parcel} strip={strip} />
             <span class="strip-words">{weekWords(...parcel.weeks)}</span>
           </li>

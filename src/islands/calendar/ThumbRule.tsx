@@ -16,14 +16,18 @@ const termsOf = (told: RuleOfThumb): Term[] => [
   {
     what: 'Sessions lost to shopping, waiting and undoing: the rule counts on seven tenths of the hours',
     rule: weeks(told.lostSessions),
-    ours: 'in the next two',
+    ours: 'see the next two lines',
   },
   {
     what: 'Estimates that lean to the long side',
-    rule: 'in the line above',
+    rule: 'within the lost sessions',
     ours: weeks(told.leaning),
   },
-  { what: 'Trouble, in the ways where it strikes', rule: 'in the line above', ours: weeks(told.trouble) },
+  {
+    what: 'Trouble, in the ways where it strikes',
+    rule: 'within the lost sessions',
+    ours: weeks(told.trouble),
+  },
   {
     what: 'Weeks in which everything waits for a parcel',
     rule: weeks(told.waitingInRule),

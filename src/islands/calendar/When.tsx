@@ -2,7 +2,6 @@ import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { useAnswer } from '../ask/use-answer.ts';
-import { Receipt } from '../guide/Receipt.tsx';
 import { Outline } from '../plan/Outline.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
@@ -92,7 +91,6 @@ export function When() {
       <h1>When</h1>
       <WithFigures what="the calendar">
         <Figures />
-        <Receipt />
       </WithFigures>
     </div>
   );

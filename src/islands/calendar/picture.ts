@@ -2,7 +2,7 @@ import type { CalendarTask } from '../../calc/working.ts';
 import { dependenciesOf } from '../../export/dependencies.ts';
 
 /** Sizes of the picture, px. */
-export const BOX = { wide: 236, high: 62, across: 26, down: 24, line: 13.5, letters: 35 } as const;
+export const BOX = { wide: 174, high: 68, across: 20, down: 26, line: 14, letters: 26 } as const;
 
 export interface PlacedBox {
   readonly id: string;
@@ -38,16 +38,13 @@ export function wrapped(text: string, letters: number, most: number): string[] {
 
 /** From the foot of a box to the head of another; past boxes between it runs in the gap beside them. */
 function lineOf(from: PlacedBox, to: PlacedBox, isNext: boolean): string {
-  const [y1, y2] = [from.y + BOX.high, to.y];
-  if (isNext) {
-    const [x1, x2] = [from.x + BOX.wide / 2, to.x + BOX.wide / 2];
-    const middle = (y1 + y2) / 2;
-    return `M${x1} ${y1}C${x1} ${middle} ${x2} ${middle} ${x2} ${y2}`;
-  }
+  const start = from.y + BOX.high;
+  const lane = Math.round(to.x / (BOX.wide + BOX.across));
+  // Each lane turns at a height of its own, so that lines to neighbours do not run into one.
+  const turn = to.y - 6 - 4 * (lane % 4);
+  if (isNext) return `M${from.x + BOX.wide / 2} ${start}V${turn}H${to.x + BOX.wide / 2}V${to.y}`;
   const gap = from.x + BOX.wide + BOX.across / 2;
-  const [x1, x2] = [from.x + BOX.wide - 18, to.x + BOX.wide - 18];
-  const bend = BOX.down / 2;
-  return `M${x1} ${y1}C${x1} ${y1 + bend} ${gap} ${y1} ${gap} ${y1 + bend + 8}V${y2 - bend - 8}C${gap} ${y2} ${x2} ${y2 - bend} ${x2} ${y2}`;
+  return `M${from.x + BOX.wide - 16} ${start}V${start + 6}H${gap}V${turn}H${to.x + BOX.wide - 16}V${to.y}`;
 }
 
 /** Lays out some tasks; what they wait for outside of these is left to the table. `nameOf` writes in a box. */
