@@ -30,7 +30,7 @@ function Row({ row, task }: { row: DeliveryRow; task: string }) {
           <span class="task-note">{task}</span>
         </span>
       </td>
-      <td {...asCell} data-label="Work waits">
+      <td {...asCell} data-label="Work waits" class={waitedForOfTwenty === 0 ? 'is-blank' : undefined}>
         {waitedForOfTwenty === 0 ? 'no' : `in ${ofTwenty(waitedForOfTwenty)} ways`}
       </td>
     </tr>
