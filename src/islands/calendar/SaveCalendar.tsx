@@ -41,7 +41,7 @@ export function SaveCalendar(props: PartProps) {
         The stages with their typical days, and a note on each day to order by, as an iCalendar file (.ics).
       </p>
       <p class="save-row">
-        <button type="button" class="button" aria-disabled={!isDated} onClick={run}>
+        <button type="button" class="button" onClick={run}>
           Save as a calendar file
         </button>
         {isDated ? null : (

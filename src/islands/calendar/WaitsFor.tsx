@@ -90,7 +90,10 @@ export function WaitsFor({ report, calendar }: PartProps) {
     <section class="rule-section" id="waits" tabIndex={-1}>
       <h2>What waits for what</h2>
       <p>
-        A line leads from a task down to what waits for it; what waits for another stage stands in the table.
+        <span class="no-print">
+          A line leads from a task down to what waits for it; what waits for another stage stands in the
+          table.{' '}
+        </span>
         A heavy line under a task: it is on the longest chain, so a week lost there is a week lost at the end.
         With helpers for everything else that chain takes {weeks(calendar.longestChain)}. The others may slip
         by so much before anybody has to wait. Numbers are those of the plan.
