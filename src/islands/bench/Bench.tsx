@@ -31,11 +31,13 @@ function Stand({ report, working }: Omit<Props, 'names'>) {
   const { spent, left } = working.hours;
   const half = middleHalf(left.twenty);
   const stage = report.stages.find(({ tasks }) => tasks.some(({ id }) => id === working.next));
+  const begun = done > 0 || spent > 0;
   return (
     <p class="lede">
       {stage ? `Stage ${stage.number}, ${stage.name}. ` : ''}
-      {done} of {counted(working.tasks.length, 'task')} ticked, {hours(spent)} written down. Half of the ways
-      take another {hoursRange(half.from, half.to)}.
+      {begun
+        ? `${done} of ${counted(working.tasks.length, 'task')} ticked, ${hours(spent)} written down. Half of the ways take another ${hoursRange(half.from, half.to)}.`
+        : `${counted(working.tasks.length, 'task')} lie ahead; half of the ways take ${hoursRange(half.from, half.to)}.`}
     </p>
   );
 }
@@ -138,6 +140,11 @@ function Sheet({ report, working }: Omit<Props, 'names'>) {
           <li>
             <a href={to('plan/')} data-keep-path>
               The whole plan, and paper to hang by the lathe
+            </a>
+          </li>
+          <li>
+            <a href={to('calendar/')} data-keep-path>
+              The calendar: weeks, parcels, where you may stop
             </a>
           </li>
           <li>

@@ -9,7 +9,6 @@ import { CannotUndo } from '../plan/Glyphs.tsx';
 import { taskHours } from '../plan/words.ts';
 import { setNote, setSpent, tick } from '../progress.ts';
 import { plain } from '../shared/format.ts';
-import { to } from '../shared/places.ts';
 import { $path } from '../stores.ts';
 import { ReadingField } from './ReadingField.tsx';
 
@@ -151,11 +150,6 @@ export function TaskCard({ task, stand, readings, names }: Props) {
         <Spent task={task} />
         <Note task={task} />
       </div>
-      <p class="small">
-        <a href={`${to('plan/')}#task-${task.id}`} data-keep-path>
-          On the plan
-        </a>
-      </p>
     </div>
   );
 }
