@@ -1,5 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import type { Spread } from '../../calc/evaluate.ts';
+import type { Calendar } from '../../calc/working.ts';
 import { Receipt } from '../guide/Receipt.tsx';
 import { keepsAnother } from '../plan/numbers.ts';
 import { setStart } from '../purchases.ts';
@@ -18,6 +19,12 @@ const halfOf = ({ twenty }: Spread): string => {
   return weeksRange(from, to);
 };
 
+/** Weeks in which no task can be done because all wait for a parcel. */
+const idleWords = ({ p10, p50, p90 }: Calendar['weeksIdle']): string =>
+  p90 < 0.05
+    ? 'There is always work to do while a parcel is on its way.'
+    : `Everything waits for a parcel for typically ${weeks(p50)}; in ${MOST} for ${weeksRange(p10, p90)}.`;
+
 function Sentence({ report, calendar }: PartProps) {
   const { hoursAWeek, weeks: all, weeksOut, weeksIdle } = calendar;
   const isSpare = keepsAnother(report);
@@ -29,8 +36,7 @@ function Sentence({ report, calendar }: PartProps) {
       </p>
       <p>
         {isSpare ? 'This lathe is apart' : 'The lathe is out of use'} for <b>{halfOf(weeksOut)}</b> of them in
-        half of the ways, on and off{isSpare ? '; the other lathe keeps working' : ''}. Everything waits for a
-        parcel for typically {weeks(weeksIdle.p50)}; in {MOST} for {weeksRange(weeksIdle.p10, weeksIdle.p90)}.{' '}
+        half of the ways, on and off{isSpare ? '; the other lathe keeps working' : ''}. {idleWords(weeksIdle)}{' '}
         <a class="no-print" href={lathePlace('hours-per-week')} data-keep-path>
           Change the hours a week
         </a>

@@ -40,10 +40,11 @@ export function wrapped(text: string, letters: number, most: number): string[] {
 function lineOf(from: PlacedBox, to: PlacedBox, isNext: boolean): string {
   const start = from.y + BOX.high;
   const lane = Math.round(to.x / (BOX.wide + BOX.across));
-  // Each lane turns at a height of its own, so that lines to neighbours do not run into one.
+  // Turns differ by lane and level, so that lines of different tasks do not run into one.
   const turn = to.y - 6 - 4 * (lane % 4);
   if (isNext) return `M${from.x + BOX.wide / 2} ${start}V${turn}H${to.x + BOX.wide / 2}V${to.y}`;
-  const gap = from.x + BOX.wide + BOX.across / 2;
+  const level = Math.round(from.y / (BOX.high + BOX.down));
+  const gap = from.x + BOX.wide + BOX.across / 2 + 4 * ((level % 3) - 1);
   return `M${from.x + BOX.wide - 16} ${start}V${start + 6}H${gap}V${turn}H${to.x + BOX.wide - 16}V${to.y}`;
 }
 
