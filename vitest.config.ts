@@ -4,6 +4,8 @@ const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
 export default defineConfig({
   test: {
+    // Laws are tried on hundreds of random paths; a busy machine takes its time.
+    testTimeout: 60_000,
     reporters: ['default', 'json'],
     outputFile: { json: 'node_modules/.cache/results/unit.json' },
     coverage: {
