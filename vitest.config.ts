@@ -1,11 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
+/** Laws are tried on hundreds of random paths; a busy machine takes its time. */
+const testTimeout = 60_000;
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
 export default defineConfig({
   test: {
-    // Laws are tried on hundreds of random paths; a busy machine takes its time.
-    testTimeout: 60_000,
     reporters: ['default', 'json'],
     outputFile: { json: 'node_modules/.cache/results/unit.json' },
     coverage: {
@@ -17,6 +17,7 @@ export default defineConfig({
       {
         test: {
           name: 'logic',
+          testTimeout,
           environment: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/islands/**'],
@@ -26,6 +27,7 @@ export default defineConfig({
         oxc: { jsx },
         test: {
           name: 'islands',
+          testTimeout,
           environment: 'happy-dom',
           include: ['tests/islands/**/*.test.{ts,tsx}'],
         },
