@@ -4,7 +4,9 @@ import {
   type Calendar,
   calendarOf,
   type StagedOrAtOnce,
+  type StopPlan,
   stagedOrAtOnce,
+  stoppingPoints,
   type Working,
   workingOf,
 } from '../../calc/working.ts';
@@ -15,6 +17,7 @@ export interface Answers {
   readonly working: Working;
   readonly calendar: Calendar;
   readonly staged: StagedOrAtOnce;
+  readonly stops: readonly StopPlan[];
 }
 
 export type AnswerName = keyof Answers;
@@ -25,6 +28,7 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path) => Answers[Name] 
   working: (path) => workingOf(path, bookOf(path), path.progress),
   calendar: (path) => calendarOf(path, bookOf(path), path.progress ? { progress: path.progress } : {}),
   staged: (path) => stagedOrAtOnce(path, bookOf(path)),
+  stops: (path) => stoppingPoints(path, bookOf(path)),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */
