@@ -1,7 +1,10 @@
+import { Fragment } from 'preact';
+import type { Progress } from '../../calc/core/progress.ts';
 import type { PlannedTask, StagePlan } from '../../calc/evaluate.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
-import { CannotUndo, TickBox } from './Glyphs.tsx';
+import { Blank, CannotUndo, TickBox } from './Glyphs.tsx';
+import { StopWorkRow } from './StopWorkRow.tsx';
 import { taskHours } from './words.ts';
 
 type Numbers = ReadonlyMap<string, string>;
@@ -23,6 +26,7 @@ function About({ task }: { task: PlannedTask }) {
           <b>Safety:</b> {task.safety}
         </span>
       ) : null}
+      {task.mains ? <span class="task-note">Mains: local wiring rules and a licensed hand.</span> : null}
       {task.note ? <span class="task-note">{task.note}</span> : null}
       {task.because.length > 0 ? (
         <span class="task-note">Hours are for this path: {task.because.join('; ')}.</span>
@@ -31,16 +35,36 @@ function About({ task }: { task: PlannedTask }) {
   );
 }
 
-function Row({ task, numbers }: { task: PlannedTask; numbers: Numbers }) {
+/** On paper the test stands in the row; on screen it stands beside the table. */
+function ProofOnPaper({ task }: { task: PlannedTask }) {
+  return (
+    <span class="print-only">
+      <span class="task-note">
+        <b>Right when:</b> {task.test} <Blank what={`measured for ${task.name}`} />
+      </span>
+    </span>
+  );
+}
+
+interface RowProps {
+  readonly task: PlannedTask;
+  readonly numbers: Numbers;
+  /** The day it was ticked. */
+  readonly day: string | undefined;
+}
+
+function Row({ task, numbers, day }: RowProps) {
   const state = STATE[task.lathe];
   return (
     <tr class="task" {...asRow} id={`task-${task.id}`}>
       <td {...asCell}>
-        <TickBox />
+        <TickBox done={day !== undefined} />
       </td>
       <th {...asRowHead}>
         <span class="task-number">{numbers.get(task.id)}</span> {task.name}
+        {day === undefined ? null : <span class="task-note">Done on {day}.</span>}
         <About task={task} />
+        <ProofOnPaper task={task} />
       </th>
       <td {...asCell} data-label="Needs" class="task-needs">
         <span>
@@ -55,8 +79,15 @@ function Row({ task, numbers }: { task: PlannedTask; numbers: Numbers }) {
   );
 }
 
-/** Every task of a stage, with a box to tick on paper. */
-export function TaskTable({ stage, numbers }: { stage: StagePlan; numbers: Numbers }) {
+interface Props {
+  readonly stage: StagePlan;
+  readonly numbers: Numbers;
+  readonly done: Progress['done'];
+  readonly stopWork: { readonly before: string; readonly say: string } | undefined;
+}
+
+/** Every task of a stage, with a box to tick on paper, and the note where mains work begins. */
+export function TaskTable({ stage, numbers, done, stopWork }: Props) {
   return (
     <table class="task-table table-stack" {...asTable} aria-label={`Tasks of stage ${stage.number}`}>
       <thead>
@@ -71,7 +102,10 @@ export function TaskTable({ stage, numbers }: { stage: StagePlan; numbers: Numbe
       </thead>
       <tbody>
         {stage.tasks.map((task) => (
-          <Row key={task.id} task={task} numbers={numbers} />
+          <Fragment key={task.id}>
+            {stopWork?.before === task.id ? <StopWorkRow say={stopWork.say} /> : null}
+            <Row task={task} numbers={numbers} day={done[task.id]} />
+          </Fragment>
         ))}
       </tbody>
     </table>
