@@ -12,6 +12,7 @@ import { loadAcceptances } from './acceptances.ts';
 import { CheckNeeds } from './CheckNeeds.tsx';
 import { checksByRoom, type RoomOfChecks } from './checks-by-room.ts';
 import { FoldButton, useFold } from './Fold.tsx';
+import { PaperRow } from './PaperRow.tsx';
 import { QuestionLinks } from './QuestionLinks.tsx';
 import { WaysToClear } from './WaysToClear.tsx';
 
@@ -37,28 +38,43 @@ function About({ check, path, labels }: { check: Check } & Shown) {
   );
 }
 
+function NotesOnPaper({ check }: { check: Check }) {
+  const { result, remedy, testWhen, needs } = check;
+  if (result === 'ok' && !testWhen && !needs?.length) return null;
+  return (
+    <PaperRow across={5}>
+      {result === 'ok' ? '' : `${remedy} `}
+      <CheckNeeds needs={needs} />
+      {testWhen ? ` To prove on the machine: ${testWhen}` : ''}
+    </PaperRow>
+  );
+}
+
 function Row({ check, ...shown }: { check: Check } & Shown) {
   return (
-    <tr {...asRow} class={`is-${check.result}`}>
-      <th {...asRowHead}>
-        {check.label}
-        <About check={check} {...shown} />
-      </th>
-      <td {...asCell} data-label="Yours">
-        <Side check={check} side="value" />
-      </td>
-      <td {...asCell} data-label="Limit">
-        <span>
-          <Limits check={check} />
-        </span>
-      </td>
-      <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
-        {marginText(check)}
-      </td>
-      <td {...asCell} data-label="Result">
-        <ResultMark result={check.result} />
-      </td>
-    </tr>
+    <>
+      <tr {...asRow} class={`is-${check.result}`}>
+        <th {...asRowHead}>
+          {check.label}
+          <About check={check} {...shown} />
+        </th>
+        <td {...asCell} data-label="Yours">
+          <Side check={check} side="value" />
+        </td>
+        <td {...asCell} data-label="Limit">
+          <span>
+            <Limits check={check} />
+          </span>
+        </td>
+        <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
+          {marginText(check)}
+        </td>
+        <td {...asCell} data-label="Result">
+          <ResultMark result={check.result} />
+        </td>
+      </tr>
+      <NotesOnPaper check={check} />
+    </>
   );
 }
 

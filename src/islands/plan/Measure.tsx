@@ -23,7 +23,7 @@ function TaskGroup({ task, readings, names, done }: GroupProps) {
   return (
     <tbody class="group">
       <tr {...asRow}>
-        <th {...asRowHead} colSpan={4} class="reading-task">
+        <th {...asRowHead} colSpan={3} class="reading-task">
           <Ticked done={done}>
             <span class="task-number">{names.number(task.id)}</span> {task.name}
           </Ticked>
@@ -34,7 +34,7 @@ function TaskGroup({ task, readings, names, done }: GroupProps) {
       ))}
       {readings.length === 0 ? (
         <tr {...asRow}>
-          <td {...asCell} colSpan={4}>
+          <td {...asCell} colSpan={3}>
             {task.test}
           </td>
         </tr>

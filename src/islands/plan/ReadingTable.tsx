@@ -10,7 +10,7 @@ import type { Names } from './reading-names.ts';
 
 export type { Names } from './reading-names.ts';
 
-const HEADS = ['What is measured', 'Written down', 'Limit', 'How it stands'];
+const HEADS = ['What is measured', 'Written down, and how it stands', 'Limit'];
 
 /** A table of readings; its bodies are given. */
 export function ReadingTable(props: { label: string; shutClass: string; children: ComponentChildren }) {
@@ -35,7 +35,7 @@ function Values({ reading, units }: { reading: MeasuredReading; units: Units }) 
   const { values, places = 1, show, what } = reading;
   const unit = readingUnit(show, units);
   return (
-    <span class="reading-values">
+    <>
       {Array.from({ length: Math.max(places, values.length) }, (_, at) => {
         const value = values[at];
         return (
@@ -49,7 +49,7 @@ function Values({ reading, units }: { reading: MeasuredReading; units: Units }) 
           </span>
         );
       })}
-    </span>
+    </>
   );
 }
 
@@ -62,7 +62,7 @@ const MARK: Readonly<Record<Judgement, 'ok' | 'look' | 'not-yet'>> = {
 
 function Stands({ worst }: { worst: Judgement | undefined }) {
   if (worst === undefined) return null;
-  if (worst === 'noted') return <>{judgementText(worst)}</>;
+  if (worst === 'noted') return <span>{judgementText(worst)}</span>;
   return <ResultMark result={MARK[worst]} word={judgementText(worst)} />;
 }
 
@@ -95,13 +95,13 @@ export function ReadingRow({ reading, names, units }: RowProps) {
         <Points points={points} names={names} />
       </th>
       <td {...asCell} data-label="Written down">
-        <Values reading={reading} units={units} />
+        <span class="reading-values">
+          <Values reading={reading} units={units} />
+          <Stands worst={worst} />
+        </span>
       </td>
       <td {...asCell} data-label="Limit">
         {readingLimit(reading, units) || 'noted, to compare'}
-      </td>
-      <td {...asCell} data-label="Stands" class={worst ? undefined : 'is-blank'}>
-        <Stands worst={worst} />
       </td>
     </tr>
   );

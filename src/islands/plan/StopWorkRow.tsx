@@ -4,7 +4,7 @@ import { asCell, asRow } from '../shared/table-roles.ts';
 export function StopWorkRow({ say }: { say: string }) {
   return (
     <tr class="stop-work" {...asRow}>
-      <td {...asCell} colSpan={4}>
+      <td {...asCell} colSpan={3}>
         <p class="caution">
           <b>Mains.</b> {say}
         </p>

@@ -35,10 +35,14 @@ function About({ task }: { task: PlannedTask }) {
   );
 }
 
-/** On paper the test stands in the row; on screen it stands beside the table. */
-function ProofOnPaper({ task }: { task: PlannedTask }) {
+/** On paper what is needed and the test stand in the row; on screen they stand beside it. */
+function OnPaper({ task, numbers }: { task: PlannedTask; numbers: Numbers }) {
+  const state = STATE[task.lathe];
   return (
     <span class="print-only">
+      <span class="task-note">
+        <b>Needs:</b> {task.tools} <After after={task.after} numbers={numbers} /> {state}
+      </span>
       <span class="task-note">
         <b>Right when:</b> {task.test} <Blank what={`measured for ${task.name}`} />
       </span>
@@ -64,7 +68,7 @@ function Row({ task, numbers, day }: RowProps) {
         <span class="task-number">{numbers.get(task.id)}</span> {task.name}
         {day === undefined ? null : <span class="task-note">Done on {day}.</span>}
         <About task={task} />
-        <ProofOnPaper task={task} />
+        <OnPaper task={task} numbers={numbers} />
       </th>
       <td {...asCell} data-label="Needs" class="task-needs">
         <span>
