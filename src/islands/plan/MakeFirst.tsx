@@ -39,7 +39,11 @@ function Row({ line, number, wanted, test }: RowProps) {
       <th {...asRowHead}>
         <span class="task-number">{number}</span> {line.what}
         {line.bought ? <span class="task-note">Comes finished: measure it and keep it.</span> : null}
-        {test ? <span class="task-note">Right when: {test}</span> : null}
+        {test ? (
+          <span class="task-note">
+            <b>Right when:</b> {test}
+          </span>
+        ) : null}
       </th>
       <td {...asCell} data-label="Wanted at">
         {wanted}

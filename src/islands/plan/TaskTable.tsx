@@ -11,10 +11,8 @@ type Numbers = ReadonlyMap<string, string>;
 
 const STATE = { usable: '', cutting: 'This lathe cuts it.', out: 'Lathe out of use.' } as const;
 
-function After({ after, numbers }: { after: readonly string[]; numbers: Numbers }) {
-  const known = after.flatMap((id) => numbers.get(id) ?? []);
-  return known.length === 0 ? null : <span class="task-after">after {known.join(', ')}</span>;
-}
+const numbersOf = ({ after }: PlannedTask, numbers: Numbers): string =>
+  after.flatMap((id) => numbers.get(id) ?? []).join(', ');
 
 function About({ task }: { task: PlannedTask }) {
   return (
@@ -37,11 +35,12 @@ function About({ task }: { task: PlannedTask }) {
 
 /** On paper what is needed and the test stand in the row; on screen they stand beside it. */
 function OnPaper({ task, numbers }: { task: PlannedTask; numbers: Numbers }) {
-  const state = STATE[task.lathe];
+  const first = numbersOf(task, numbers);
   return (
     <span class="print-only">
       <span class="task-note">
-        <b>Needs:</b> {task.tools} <After after={task.after} numbers={numbers} /> {state}
+        <b>Needs:</b> {task.tools}
+        {first ? `; after ${first}` : ''}. {STATE[task.lathe]}
       </span>
       <span class="task-note">
         <b>Right when:</b> {task.test} <Blank what={`measured for ${task.name}`} />
@@ -59,6 +58,7 @@ interface RowProps {
 
 function Row({ task, numbers, day }: RowProps) {
   const state = STATE[task.lathe];
+  const first = numbersOf(task, numbers);
   return (
     <tr class="task" {...asRow} id={`task-${task.id}`}>
       <td {...asCell}>
@@ -72,7 +72,7 @@ function Row({ task, numbers, day }: RowProps) {
       </th>
       <td {...asCell} data-label="Needs" class="task-needs">
         <span>
-          {task.tools} <After after={task.after} numbers={numbers} />{' '}
+          {task.tools} {first ? <span class="task-after">after {first}</span> : null}{' '}
           {state ? <span class="task-state">{state}</span> : null}
         </span>
       </td>
