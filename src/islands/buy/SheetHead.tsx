@@ -3,6 +3,7 @@ import type { Report } from '../../calc/evaluate.ts';
 import { encodePath } from '../../link/encode.ts';
 import { setRunningHeader } from '../plan/running-header.ts';
 import { planName } from '../plan/words.ts';
+import { LinkOnPaper } from '../shared/LinkOnPaper.tsx';
 import { to } from '../shared/places.ts';
 import { today } from './day.ts';
 
@@ -20,7 +21,7 @@ export function SheetHead({ report }: { report: Report }) {
       <p>
         {name}. Prices of edition {id}: {basis} Printed {day}.
       </p>
-      <p class="small link-text">{link}</p>
+      <LinkOnPaper link={link} />
     </div>
   );
 }

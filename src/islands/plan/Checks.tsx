@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import type { Check } from '../../calc/core/check.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
+import { factById } from '../../calc/facts.ts';
 import { counted } from '../shared/format.ts';
 import { marginText } from '../shared/margin.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
@@ -38,13 +39,20 @@ function About({ check, path, labels }: { check: Check } & Shown) {
   );
 }
 
+/** What is still to be measured, and how. */
+const neededWords = (needs: readonly string[] = []): string =>
+  needs
+    .flatMap((id) => factById(id) ?? [])
+    .map(({ name, howToMeasure }) => `Needs: ${name}: ${howToMeasure}`)
+    .join(' ');
+
 function NotesOnPaper({ check }: { check: Check }) {
   const { result, remedy, testWhen, needs } = check;
   if (result === 'ok' && !testWhen && !needs?.length) return null;
   return (
     <PaperRow across={5}>
       {result === 'ok' ? '' : `${remedy} `}
-      <CheckNeeds needs={needs} />
+      {neededWords(needs)}
       {testWhen ? ` To prove on the machine: ${testWhen}` : ''}
     </PaperRow>
   );

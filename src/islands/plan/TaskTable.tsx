@@ -24,7 +24,11 @@ function About({ task }: { task: PlannedTask }) {
           <b>Safety:</b> {task.safety}
         </span>
       ) : null}
-      {task.mains ? <span class="task-note">Mains: local wiring rules and a licensed hand.</span> : null}
+      {task.mains ? (
+        <span class="task-note">
+          Mains: local wiring rules first, and a licensed electrician where they ask for one.
+        </span>
+      ) : null}
       {task.note ? <span class="task-note">{task.note}</span> : null}
       {task.because.length > 0 ? (
         <span class="task-note">Hours are for this path: {task.because.join('; ')}.</span>
