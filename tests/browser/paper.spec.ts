@@ -55,6 +55,8 @@ async function openPlan(page: Page): Promise<void> {
 }
 
 async function choose(page: Page, set: SetName): Promise<void> {
+  await page.emulateMedia({ media: 'screen' });
+  await page.evaluate(() => delete document.documentElement.dataset.printed);
   await page.getByRole('button', { name: `Print: ${set}` }).click();
   await expect(page.locator('html[data-printed]')).toBeAttached();
 }
@@ -82,12 +84,12 @@ for (const set of setNames) {
     page,
   }) => {
     await openPlan(page);
-    await choose(page, set);
-    const paper = await onPaper(page);
-    expect(paper.split(encodePath(path)).length).toBe(2);
-    expect(paper).toContain(set === 'Whole plan' ? 'Plan sheet' : set);
-    expect(paper).toContain(`dition ${report.edition.id}`);
     for (const [format, width] of Object.entries(PAPERS)) {
+      await choose(page, set);
+      const paper = await onPaper(page);
+      expect(paper.split(encodePath(path)).length).toBe(2);
+      expect(paper).toContain(set === 'Whole plan' ? 'Plan sheet' : set);
+      expect(paper).toContain(`dition ${report.edition.id}`);
       await page.setViewportSize({ width, height: 1000 });
       expect(await faultsOnPaper(page)).toEqual([]);
       const code = await page.locator('.paper-link .link-square').boundingBox();
