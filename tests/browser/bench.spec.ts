@@ -1,0 +1,88 @@
+import type { Page } from '@playwright/test';
+import { evaluate } from '../../src/calc/evaluate.ts';
+import { readingById } from '../../src/calc/schedule/readings.ts';
+import { workingOf } from '../../src/calc/working.ts';
+import { currentEdition } from '../../src/content/edition.ts';
+import { referencePaths } from '../../src/content/reference-paths.ts';
+import { encodePath } from '../../src/link/encode.ts';
+import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+
+const path = { ...referencePaths[0]!.path, edition: currentEdition.edition };
+const working = workingOf(path, currentEdition);
+const report = evaluate(path, currentEdition);
+const nameOf = (id: string): string =>
+  report.stages.flatMap(({ tasks }) => tasks).find((task) => task.id === id)!.name;
+const [first, second] = [working.tasks[0]!, working.tasks[1]!];
+/** A reading that has an upper limit, one place and stands in the first stages. */
+const reading = working.readings.find(
+  ({ atMost, places, show }) => atMost !== undefined && (places ?? 1) === 1 && show === 'length',
+)!;
+
+async function openBench(page: Page, fragment = encodePath(path)): Promise<void> {
+  await page.goto(`bench/#${fragment}`);
+  await expect(page.getByRole('region', { name: 'Next' })).toBeVisible({ timeout: 40_000 });
+}
+
+/** The list of one stage, opened at a task. */
+async function openTask(page: Page, task: string): Promise<void> {
+  const stage = report.stages.find(({ tasks }) => tasks.some(({ id }) => id === task))!;
+  await page.getByLabel('Stage', { exact: true }).selectOption(stage.id);
+  await page.locator(`#bench-${task}`).getByRole('button', { name: /^More/ }).click();
+}
+
+test('ticking the next task brings up the one after it, and both are remembered', async ({ page }) => {
+  await openBench(page);
+  const next = page.getByRole('region', { name: 'Next' });
+  await expect(next.getByRole('heading')).toHaveText(nameOf(first.id));
+  await next.getByRole('checkbox', { name: /^Done/ }).check();
+  await expect(next.getByRole('heading')).toHaveText(nameOf(second.id));
+  await page.reload();
+  await expect(next.getByRole('heading')).toHaveText(nameOf(second.id), { timeout: 40_000 });
+  expect(page.url()).not.toContain('done');
+});
+
+test('a reading outside its limit says so and where to look; hours replace the estimate', async ({
+  page,
+}) => {
+  await openBench(page);
+  await openTask(page, reading.task);
+  const card = page.locator(`#bench-${reading.task}`);
+  const field = card.getByLabel(reading.what, { exact: true });
+  await field.fill(String(reading.atMost! * 1000 * 3));
+  await field.blur();
+  await expect(card.getByText('outside the limit').first()).toBeVisible();
+  await expect(
+    card.getByText(readingById.get(reading.id)!.points.say.slice(0, 40), { exact: false }),
+  ).toBeVisible();
+  await field.fill(String(reading.atMost! * 1000 * 0.9));
+  await field.blur();
+  await expect(card.getByText('outside the limit')).toHaveCount(0);
+  await field.fill('about right');
+  await field.blur();
+  await expect(field).toHaveValue('about right');
+  await expect(card.getByText('We cannot find a number in this.')).toBeVisible();
+  await card.getByLabel('Hours spent so far').fill('2.5');
+  await card.getByLabel('Hours spent so far').blur();
+  await expect(page.locator('.lede')).toContainText('2.5 h written down');
+});
+
+test('a tick before its time is listed and stays', async ({ page }) => {
+  await openBench(page);
+  const late = working.tasks.find(({ tasks }) => tasks.includes(first.id))!;
+  const stage = report.stages.find(({ tasks }) => tasks.some(({ id }) => id === late.id))!;
+  await page.getByLabel('Stage', { exact: true }).selectOption(stage.id);
+  await page.locator(`#bench-${late.id}`).getByRole('checkbox').check();
+  await expect(page.getByText('What is done and what the plan says do not agree.')).toBeVisible();
+  await expect(page.locator(`#bench-${late.id}`).getByRole('checkbox')).toBeChecked();
+});
+
+test('the bench is accessible with a task open, and does not scroll sideways at 320 pixels', async ({
+  page,
+}) => {
+  test.setTimeout(180_000);
+  await page.setViewportSize({ width: 320, height: 700 });
+  await openBench(page);
+  await openTask(page, reading.task);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  await expectNoAxeViolations(page);
+});
