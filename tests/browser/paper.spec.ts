@@ -44,9 +44,10 @@ const onPaper = async (page: Page): Promise<string> => {
 };
 
 async function worked(page: Page): Promise<void> {
-  await expect(page.getByText('List B: proof of the finished machine')).toBeVisible();
-  await expect(page.locator('.so-far', { hasText: '$' }).first()).toBeVisible();
-  await expect(page.locator('.stage-rail', { hasText: '$' }).first()).toBeVisible();
+  const long = { timeout: 60_000 };
+  await expect(page.getByText('List B: proof of the finished machine')).toBeVisible(long);
+  await expect(page.locator('.so-far', { hasText: '$' }).first()).toBeVisible(long);
+  await expect(page.locator('.stage-rail', { hasText: '$' }).first()).toBeVisible(long);
 }
 
 async function openPlan(page: Page): Promise<void> {

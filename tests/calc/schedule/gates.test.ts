@@ -34,6 +34,9 @@ test('a later hold stands at a stage that has work, asks for parts that this lat
     expect(stages).toContain(hold.opens);
     for (const id of hold.tasks) expect(known.get(id)?.lathe).toBe('cutting');
   }
+  const order = [...stages];
+  const places = holds.map(({ opens }) => order.indexOf(opens));
+  expect(places).toEqual(places.toSorted((a, b) => a - b));
   const job = workingOf(pathOf({ 'order-of-work': 'in-stages' }), currentEdition).holds;
   for (const { opens: _, ...hold } of holds) expect(job).toContainEqual(expect.objectContaining(hold));
 });
