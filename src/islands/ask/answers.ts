@@ -5,7 +5,9 @@ import {
   type CalendarOptions,
   calendarOf,
   type StagedOrAtOnce,
+  type StopPlan,
   stagedOrAtOnce,
+  stoppingPoints,
   type Working,
   workingOf,
 } from '../../calc/working.ts';
@@ -17,6 +19,7 @@ export interface Answers {
   readonly working: Working;
   readonly calendar: Calendar;
   readonly staged: StagedOrAtOnce;
+  readonly stops: readonly StopPlan[];
 }
 
 export type AnswerName = keyof Answers;
@@ -36,6 +39,7 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path) => Answers[Name] 
   working: (path) => workingOf(path, bookOf(path), path.progress),
   calendar: (path) => calendarOf(path, bookOf(path), { ...progressOf(path), ...firstDayOf(path) }),
   staged: (path) => stagedOrAtOnce(path, bookOf(path)),
+  stops: (path) => stoppingPoints(path, bookOf(path)),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */

@@ -4,6 +4,7 @@ import { encodePath } from '../../link/encode.ts';
 import { today } from '../buy/day.ts';
 import { setRunningHeader } from '../plan/running-header.ts';
 import { planName } from '../plan/words.ts';
+import { LinkOnPaper } from './LinkOnPaper.tsx';
 import { to } from './places.ts';
 
 interface Props {
@@ -28,7 +29,7 @@ export function PaperHead({ report, title, page }: Props) {
       <p>
         {name}. Prices of edition {id}: {basis} Printed {day}.
       </p>
-      <p class="small link-text">{link}</p>
+      <LinkOnPaper link={link} />
     </div>
   );
 }
