@@ -100,7 +100,7 @@ export function ReadingRow({ reading, names, units }: RowProps) {
           <Stands worst={worst} />
         </span>
       </td>
-      <td {...asCell} data-label="Limit">
+      <td {...asCell} data-label="Held to">
         {readingLimit(reading, units) || 'noted, to compare'}
       </td>
     </tr>
