@@ -66,31 +66,33 @@ function Lengths() {
   const metals = decisionById('materials')?.options ?? [];
   return (
     <>
-      <LengthField
-        id="ways-drill"
-        label="It must drill under power, diameter"
-        value={drill}
-        from={0.0005}
-        to={0.05}
-        take={(metres) => setLength('drill', metres)}
-      />
-      <div class="field">
-        <label for="ways-material">in</label>
-        <select
-          id="ways-material"
-          value={material}
-          onChange={(event) => demand({ material: event.currentTarget.value })}
-        >
-          {metals.map(({ id, label }) => (
-            <option key={id} value={id}>
-              {label}
-            </option>
-          ))}
-        </select>
+      <div class="ways-drill">
+        <LengthField
+          id="ways-drill"
+          label="Hole to drill under power"
+          value={drill}
+          from={0.0005}
+          to={0.05}
+          take={(metres) => setLength('drill', metres)}
+        />
+        <div class="field">
+          <label for="ways-material">in which metal</label>
+          <select
+            id="ways-material"
+            value={material}
+            onChange={(event) => demand({ material: event.currentTarget.value })}
+          >
+            {metals.map(({ id, label }) => (
+              <option key={id} value={id}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </div>
       </div>
       <LengthField
         id="ways-play"
-        label="Play of the cross slide on the diameter, at most"
+        label="Play of the cross slide, on the diameter, at most"
         value={play}
         from={0.000001}
         to={0.002}
@@ -108,22 +110,28 @@ export function AskedFor() {
       <p class="small quiet">
         Money, hours and weeks hold in 16 of the 20 ways it could turn out. Empty: no limit.
       </p>
-      {FIGURES.map(({ name, title, label, ...rest }) => (
-        <div class="ways-limit" key={name}>
-          <span>{title}</span>
-          <LimitField name={name} label={label} {...rest} />
-        </div>
-      ))}
-      <fieldset>
-        <legend>It has to keep to</legend>
-        <div class="choice-list">
-          {PLAIN.map((kind) => (
-            <Plain key={kind} kind={kind} />
+      <div class="ways-groups">
+        <div>
+          {FIGURES.map(({ name, title, label, ...rest }) => (
+            <div class="ways-limit" key={name}>
+              <span>{title}</span>
+              <LimitField name={name} label={label} {...rest} />
+            </div>
           ))}
+          <SkillField />
         </div>
-      </fieldset>
-      <SkillField />
-      <Lengths />
+        <div>
+          <fieldset>
+            <legend>It has to keep to</legend>
+            <div class="choice-list">
+              {PLAIN.map((kind) => (
+                <Plain key={kind} kind={kind} />
+              ))}
+            </div>
+          </fieldset>
+          <Lengths />
+        </div>
+      </div>
     </section>
   );
 }

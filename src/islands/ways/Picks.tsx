@@ -1,6 +1,6 @@
 import type { WaysThrough, WayThrough } from '../../calc/choosing.ts';
-import type { Report } from '../../calc/evaluate.ts';
 import { listed, weeks } from '../shared/format.ts';
+import type { PlanFigures } from './plan-figures.ts';
 import { sayAgainst, sayMargin, wayHours, wayMoney } from './words.ts';
 
 export interface Pick {
@@ -29,11 +29,11 @@ export const sayFigures = ({ figures }: WayThrough): string =>
 
 interface Props {
   readonly picks: readonly Pick[];
-  readonly report: Report;
+  readonly plan: PlanFigures;
 }
 
 /** The few to look at first. */
-export function Picks({ picks, report }: Props) {
+export function Picks({ picks, plan }: Props) {
   return (
     <section class="ways-picks">
       <h3>To look at first</h3>
@@ -46,9 +46,8 @@ export function Picks({ picks, report }: Props) {
             <b>{sayFigures(way)}</b>
           </p>
           <p class="small">
-            Typically {sayAgainst(way.figures, { money: report.money.p50, hours: report.hours.p50 })} than
-            your plan; {sayMargin(way.figures.margin)} in strength and stiffness.{' '}
-            <a href={`#way-${place + 1}`}>See way {place + 1}</a>
+            Typically {sayAgainst(way.figures, plan)} than your plan; {sayMargin(way.figures.margin)} in
+            strength and stiffness. <a href={`#way-${place + 1}`}>See way {place + 1}</a>
           </p>
         </div>
       ))}

@@ -3,6 +3,7 @@ import type { SearchProgress } from '../../calc/choosing.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { counted } from '../shared/format.ts';
 import { $hasWorker } from './beside.ts';
+import type { PlanFigures } from './plan-figures.ts';
 import { WayList } from './Results.tsx';
 import type { Search } from './use-search.ts';
 import { many } from './words.ts';
@@ -20,11 +21,12 @@ export function sayProgress(progress: SearchProgress | undefined): string {
 interface Props {
   readonly search: Search;
   readonly report: Report;
+  readonly plan: PlanFigures;
   readonly stop: () => void;
 }
 
 /** How far the search has come, its first result, and a way to stop it. */
-export function Progress({ search, report, stop }: Props) {
+export function Progress({ search, report, plan, stop }: Props) {
   const hasWorker = useStore($hasWorker);
   const { progress, stopped } = search;
   const cheapest = progress?.cheapest;
@@ -59,6 +61,7 @@ export function Progress({ search, report, stop }: Props) {
           ways={[cheapest]}
           picks={[{ way: cheapest, place: 0, title: 'Least money so far' }]}
           report={report}
+          plan={plan}
           all
           showAll={() => {}}
         />

@@ -2,16 +2,18 @@ import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import type { Limit, WaysThrough, WayThrough } from '../../calc/choosing.ts';
 import type { Report } from '../../calc/evaluate.ts';
+import { $units } from '../preferences.ts';
 import { $shown, toShown } from '../shared/currency.ts';
 import { counted } from '../shared/format.ts';
 import { asColumnHead, asRow, asTable } from '../shared/table-roles.ts';
 import { Chart } from './Chart.tsx';
 import type { Pick } from './Picks.tsx';
 import { Picks, picksOf, sayFigures } from './Picks.tsx';
+import type { PlanFigures } from './plan-figures.ts';
 import { Relax } from './Relax.tsx';
 import type { Search } from './use-search.ts';
 import { WayRow } from './WayRow.tsx';
-import { sayProof } from './words.ts';
+import { sayLimit, sayProof } from './words.ts';
 
 const SHOWN = 12;
 
@@ -19,12 +21,13 @@ interface ListProps {
   readonly ways: readonly WayThrough[];
   readonly picks: readonly Pick[];
   readonly report: Report;
+  readonly plan: PlanFigures;
   readonly all: boolean;
   readonly showAll: () => void;
 }
 
 /** Every way in words and figures: what the chart shows, and more. */
-export function WayList({ ways, picks, report, all, showAll }: ListProps) {
+export function WayList({ ways, picks, report, plan, all, showAll }: ListProps) {
   const title = (place: number) => picks.find((pick) => pick.place === place)?.title;
   const isShown = (place: number) => all || place < SHOWN || title(place) !== undefined;
   const hidden = ways.filter((_, place) => !isShown(place)).length;
@@ -57,6 +60,7 @@ export function WayList({ ways, picks, report, all, showAll }: ListProps) {
                 number={place + 1}
                 title={title(place)}
                 report={report}
+                plan={plan}
               />
             ) : null,
           )}
@@ -69,6 +73,7 @@ export function WayList({ ways, picks, report, all, showAll }: ListProps) {
           </button>
         </p>
       ) : null}
+      {hidden > 0 ? <p class="print-only">{counted(hidden, 'more way')} on the screen.</p> : null}
     </>
   );
 }
@@ -77,6 +82,7 @@ interface Props {
   readonly search: Search;
   readonly found: WaysThrough;
   readonly report: Report;
+  readonly plan: PlanFigures;
 }
 
 const most = (limits: readonly Limit[], kind: 'money' | 'hours'): number | undefined => {
@@ -94,7 +100,7 @@ const goToRow = (place: number): void => {
 };
 
 /** What was found: the chart, the few to look at first, and the list. */
-function Found({ search, found, report }: Props) {
+function Found({ search, found, report, plan }: Props) {
   useStore($shown);
   const [all, setAll] = useState(false);
   const { limits } = search.wanted;
@@ -108,7 +114,7 @@ function Found({ search, found, report }: Props) {
           <h3>Money against hours</h3>
           <Chart
             ways={ways.map(({ figures }) => ({ money: toShown(figures.moneyP80), hours: figures.hoursP80 }))}
-            plan={{ money: toShown(report.money.p80), hours: report.hours.p80 }}
+            plan={{ money: toShown(plan.moneyP80), hours: plan.hoursP80 }}
             money={money === undefined ? undefined : toShown(money)}
             hours={most(limits, 'hours')}
             words={ways.map((way, place) => `Way ${place + 1}: ${sayFigures(way)}.`)}
@@ -124,15 +130,25 @@ function Found({ search, found, report }: Props) {
             their strength, or are better typically. Hatched: over a limit. Blue wash: cheaper and quicker
             than your plan
             {report.openQuestions.length > 0
-              ? `, which lies farther out than its answers alone would, because ${counted(report.openQuestions.length, 'question is', 'questions are')} open`
+              ? `, which stands here with its ${counted(report.openQuestions.length, 'open question')} answered as it assumes`
               : ''}
             .
           </figcaption>
         </figure>
-        <Picks picks={picks} report={report} />
+        <Picks picks={picks} plan={plan} />
       </div>
-      <WayList ways={ways} picks={picks} report={report} all={all} showAll={() => setAll(true)} />
+      <WayList ways={ways} picks={picks} report={report} plan={plan} all={all} showAll={() => setAll(true)} />
     </>
+  );
+}
+
+function Kept({ limits }: { limits: readonly Limit[] }) {
+  const units = useStore($units);
+  const words = limits.map((limit) => sayLimit(limit, units));
+  return (
+    <p class="small">
+      {words.length === 0 ? 'No limit was set.' : `Limits it was asked to keep: ${words.join('; ')}.`}
+    </p>
   );
 }
 
@@ -149,6 +165,7 @@ export function Results({ relax, ...props }: Props & { relax: (limits: readonly 
       <p class="small">
         {sayProof(found)} It took {(search.seconds ?? 0).toFixed(1)} seconds.
       </p>
+      <Kept limits={search.wanted.limits} />
       {count === 0 ? <Relax sets={found.relax} relax={relax} /> : <Found {...props} />}
     </section>
   );

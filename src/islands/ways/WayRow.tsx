@@ -7,6 +7,7 @@ import { placeOfQuestion } from '../shared/question-place.ts';
 import { asCell, asRow, asRowHead } from '../shared/table-roles.ts';
 import { $path } from '../stores.ts';
 import { differsFrom, isOpenNow, linkOf, openWay } from './open-way.ts';
+import type { PlanFigures } from './plan-figures.ts';
 import { type Difference, sayAgainst, sayMargin, sayWhy, wayHours, wayMoney } from './words.ts';
 
 function CopyLink({ way, number }: { way: WayThrough; number: number }) {
@@ -58,6 +59,7 @@ interface Props {
   readonly number: number;
   readonly title: string | undefined;
   readonly report: Report;
+  readonly plan: PlanFigures;
 }
 
 function Figure({ label, most, typical }: { label: string; most: string; typical: string }) {
@@ -72,7 +74,7 @@ function Figure({ label, most, typical }: { label: string; most: string; typical
 }
 
 /** One way in the list: its figures, why it is there, what it changes, and how to take it. */
-export function WayRow({ way, cheaper, number, title, report }: Props) {
+export function WayRow({ way, cheaper, number, title, report, plan }: Props) {
   const path = useStore($path);
   const { figures } = way;
   const differing = differsFrom(report, way);
@@ -106,10 +108,7 @@ export function WayRow({ way, cheaper, number, title, report }: Props) {
           </p>
         ) : (
           <>
-            <p class="small quiet">
-              Against your plan, typically{' '}
-              {sayAgainst(figures, { money: report.money.p50, hours: report.hours.p50 })}.
-            </p>
+            <p class="small quiet">Against your plan, typically {sayAgainst(figures, plan)}.</p>
             <Differs differing={differing} />
           </>
         )}

@@ -15,8 +15,9 @@ import { usuallyFree } from './free.ts';
 import { $demands, limitsFrom, loadDemands, takeOff } from './limits.ts';
 import { stillHolds } from './open-way.ts';
 import { Progress } from './Progress.tsx';
+import { planFigures } from './plan-figures.ts';
 import { Results } from './Results.tsx';
-import { type Search, useCarried, useCount, useSearch } from './use-search.ts';
+import { type Search, useCount, useSearch, useStanding } from './use-search.ts';
 import { many, roughTime } from './words.ts';
 
 const isUnderWay = (search: Search | undefined): boolean =>
@@ -24,7 +25,8 @@ const isUnderWay = (search: Search | undefined): boolean =>
 
 /** What may be free: what the owner ticked, or what carries most. */
 function useFree(path: Path) {
-  const carried = useCarried(path);
+  const standing = useStanding(path);
+  const carried = standing?.carried;
   const [chosen, setFree] = useState<readonly string[]>();
   const free = useMemo(() => {
     if (!carried) return [];
@@ -32,7 +34,7 @@ function useFree(path: Path) {
       ? chosen.filter((id) => carried.some(({ decision }) => decision === id))
       : usuallyFree(carried);
   }, [carried, chosen]);
-  return { carried, free, setFree };
+  return { carried, settled: standing?.plan, free, setFree };
 }
 
 function sayCount(free: number, legal: number | undefined): string {
@@ -43,11 +45,15 @@ function sayCount(free: number, legal: number | undefined): string {
 
 function SearchSheet({ report }: { report: Report }) {
   const path = useStore($path);
-  const { carried, free, setFree } = useFree(path);
+  const { carried, settled, free, setFree } = useFree(path);
+  const plan = planFigures(report, settled);
   const { search, begin, stop } = useSearch();
   const running = isUnderWay(search);
   const legal = useCount(path, free, running);
-  const set = () => begin(path, { free, limits: limitsFrom($limits.get(), $demands.get()) });
+  const set = () => {
+    setFree(free);
+    begin(path, { free, limits: limitsFrom($limits.get(), $demands.get()) });
+  };
   const relax = (limits: readonly Limit[]) => {
     for (const limit of limits) takeOff(limit);
     set();
@@ -85,10 +91,17 @@ function SearchSheet({ report }: { report: Report }) {
       <p class="visually-hidden" role="status">
         {found ? `The search is over: ${found.frontier.length} ways found.` : running ? 'Searching.' : ''}
       </p>
-      {search && !found ? <Progress search={search} report={report} stop={stop} /> : null}
+      {search && !found ? <Progress search={search} report={report} plan={plan} stop={stop} /> : null}
       {search && found ? (
         <Boundary what="what the search found">
-          <Results key={search.seconds} search={search} found={found} report={report} relax={relax} />
+          <Results
+            key={search.seconds}
+            search={search}
+            found={found}
+            report={report}
+            plan={plan}
+            relax={relax}
+          />
         </Boundary>
       ) : null}
     </>

@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Carried, SearchProgress, Wanted, WaysThrough } from '../../calc/choosing.ts';
+import type { SearchProgress, Wanted, WaysThrough } from '../../calc/choosing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import { $fault } from '../stores.ts';
 import { setGoing } from './beside.ts';
+import type { Standing } from './work.ts';
 
 /** A search, under way or over. */
 export interface Search {
@@ -17,11 +18,11 @@ export interface Search {
 
 const failed = (fault: Error): void => $fault.set(fault);
 
-/** What each question carries on a path; the last known while it is worked out anew. */
-export function useCarried(path: Path): readonly Carried[] | undefined {
-  const [carried, setCarried] = useState<readonly Carried[]>();
-  useEffect(() => setGoing('carried', { path }, { told: setCarried, failed }), [path]);
-  return carried;
+/** Where the search sets out from on a path; the last known while it is worked out anew. */
+export function useStanding(path: Path): Standing | undefined {
+  const [standing, setStanding] = useState<Standing>();
+  useEffect(() => setGoing('carried', { path }, { told: setStanding, failed }), [path]);
+  return standing;
 }
 
 /** How many ways the free questions make; undefined while it is counted. A search is not disturbed by it. */

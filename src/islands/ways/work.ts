@@ -1,10 +1,12 @@
 import {
   type Carried,
   carriedBy,
+  cheapestWay,
   countWays,
   type SearchProgress,
   searchWays,
   type Wanted,
+  type WayFigures,
   type WaysThrough,
 } from '../../calc/choosing.ts';
 import type { Path } from '../../calc/core/path.ts';
@@ -18,8 +20,15 @@ export interface Asked {
   readonly search: { readonly path: Path; readonly wanted: Wanted };
 }
 
-export interface Told {
+/** Where a search sets out from. */
+export interface Standing {
   readonly carried: readonly Carried[];
+  /** The plan as it is, every open question answered as it assumes, in the figures of a way. */
+  readonly plan: WayFigures | undefined;
+}
+
+export interface Told {
+  readonly carried: Standing;
   readonly count: number;
   readonly search: WaysThrough;
 }
@@ -27,6 +36,11 @@ export interface Told {
 export type JobName = keyof Asked;
 
 const bookOf = ({ edition }: Path): PriceBook => editionByName(edition) ?? currentEdition;
+
+const standingOf = (path: Path): Standing => ({
+  carried: carriedBy(path, bookOf(path)),
+  plan: cheapestWay(path, bookOf(path), { free: [], limits: [] })?.figures,
+});
 
 /** The fields of every kind of job. */
 type Any = Asked['carried'] & Partial<Asked['count'] & Asked['search']>;
@@ -38,5 +52,5 @@ export function* stepsOf<Name extends JobName>(
 ): Generator<SearchProgress, unknown> {
   const { path, free = [], wanted } = asked as Any;
   if (wanted) return yield* searchWays(path, bookOf(path), wanted);
-  return name === 'count' ? countWays(path, bookOf(path), free) : carriedBy(path, bookOf(path));
+  return name === 'count' ? countWays(path, bookOf(path), free) : standingOf(path);
 }
