@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { counted, hoursMark, moneyMark } from '../shared/format.ts';
+import { counted } from '../shared/format.ts';
 import { Hatch } from '../shared/Hatch.tsx';
-import { textWidth } from '../shared/span.ts';
-import { type ChartLayout, layoutChart, type Spot, type Washer } from './chart-layout.ts';
+import { Axes, Better, Limits, Numbered, Plan } from './ChartParts.tsx';
+import { layoutChart, type Spot, type Washer } from './chart-layout.ts';
 
 interface Props {
   readonly ways: readonly Spot[];
@@ -16,96 +16,6 @@ interface Props {
   readonly open: (place: number) => void;
 }
 
-function Axes({ chart }: { chart: ChartLayout }) {
-  const { left, right, top, bottom } = chart;
-  return (
-    <>
-      {chart.across.map(({ value, x }) => (
-        <g key={`m${value}`}>
-          <line class="chart-grid" x1={x} x2={x} y1={top} y2={bottom} />
-          <text x={x} y={bottom + 26} text-anchor="middle">
-            {moneyMark(value)}
-          </text>
-        </g>
-      ))}
-      {chart.up.map(({ value, y }) => (
-        <g key={`h${value}`}>
-          <line class="chart-grid" x1={left} x2={right} y1={y} y2={y} />
-          <text x={left - 12} y={y + 4} text-anchor="end">
-            {hoursMark(value)}
-          </text>
-        </g>
-      ))}
-      <path class="chart-axis" d={`M${left} ${top}V${bottom}H${right}`} />
-    </>
-  );
-}
-
-/** Hatched: over a limit. The collars sit on the axes, as on a rod. */
-function Limits({ chart, money, hours }: { chart: ChartLayout } & Pick<Props, 'money' | 'hours'>) {
-  const { left, right, top, bottom, moneyLimit: x, hoursLimit: y } = chart;
-  return (
-    <>
-      {x === undefined || money === undefined ? null : (
-        <>
-          <rect x={x} y={top} width={right - x} height={bottom - top} fill="url(#ways-over)" />
-          <line class="collar-line" x1={x} x2={x} y1={top - 4} y2={bottom} />
-          <rect class="collar" x={x - 4} y={bottom - 9} width="8" height="18" />
-          <text class="chart-limit" {...besideLimit(x, right, moneyMark(money))} y={top - 8}>
-            your {moneyMark(money)}
-          </text>
-        </>
-      )}
-      {y === undefined || hours === undefined ? null : (
-        <>
-          <rect x={left} y={top} width={right - left} height={y - top} fill="url(#ways-over)" />
-          <line class="collar-line" x1={left} x2={right} y1={y} y2={y} />
-          <rect class="collar" x={left - 9} y={y - 4} width="18" height="8" />
-          <text class="chart-limit" x={right - 4} y={y - 6} text-anchor="end">
-            your {hoursMark(hours)}
-          </text>
-        </>
-      )}
-    </>
-  );
-}
-
-const besideLimit = (x: number, right: number, text: string) =>
-  x + textWidth(`your ${text}`) + 8 < right
-    ? { x: x + 5, 'text-anchor': 'start' as const }
-    : { x: x - 5, 'text-anchor': 'end' as const };
-
-function Plan({ chart: { left, bottom, right, plan } }: { chart: ChartLayout }) {
-  const before = plan.x + 80 > right;
-  return (
-    <>
-      <rect class="chart-better" x={left} y={plan.y} width={plan.x - left} height={bottom - plan.y} />
-      <circle class="chart-plan" cx={plan.x} cy={plan.y} r="9" />
-      <circle class="washer-hole" cx={plan.x} cy={plan.y} r="3" />
-      <text
-        class="bold"
-        x={before ? plan.x - 13 : plan.x + 13}
-        y={plan.y - 8}
-        text-anchor={before ? 'end' : 'start'}
-      >
-        your plan
-      </text>
-    </>
-  );
-}
-
-function Numbered({ washer: { x, y }, number }: { washer: Washer; number: number }) {
-  return (
-    <g class="chart-number">
-      <line x1={x} y1={y} x2={x - 14} y2={y + 16} />
-      <rect x={x - 25} y={y + 14} width="20" height="18" />
-      <text x={x - 15} y={y + 27} text-anchor="middle">
-        {number}
-      </text>
-    </g>
-  );
-}
-
 interface SpotProps {
   readonly washer: Washer;
   readonly place: number;
@@ -114,6 +24,9 @@ interface SpotProps {
   readonly look: (place: number) => void;
   readonly open: (place: number) => void;
 }
+
+/** A page that scrolls under a resting mouse is no pointing. */
+const hasMoved = ({ movementX, movementY }: MouseEvent): boolean => movementX !== 0 || movementY !== 0;
 
 function Spotted({ washer: { x, y, onLine }, place, words, isCurrent, look, open }: SpotProps) {
   return (
@@ -125,7 +38,9 @@ function Spotted({ washer: { x, y, onLine }, place, words, isCurrent, look, open
       aria-label={words}
       tabIndex={isCurrent ? 0 : -1}
       onFocus={() => look(place)}
-      onMouseEnter={() => look(place)}
+      onMouseMove={(event) => {
+        if (hasMoved(event)) look(place);
+      }}
       onClick={() => open(place)}
     >
       <circle class="chart-reach" cx={x} cy={y} r="13" />
@@ -198,14 +113,11 @@ export function Chart(props: Props) {
             </defs>
             {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of a drawing takes no focus */}
             <g aria-hidden="true">
+              <Better chart={chart} />
               <Limits chart={chart} money={money} hours={hours} />
               <Axes chart={chart} />
               <Plan chart={chart} />
               <path class="chart-line" d={chart.line} />
-              {picked.map((each) => {
-                const washer = chart.washers[each];
-                return washer ? <Numbered key={each} washer={washer} number={each + 1} /> : null;
-              })}
             </g>
             {chart.washers.map((washer, at) => (
               <Spotted
@@ -218,6 +130,13 @@ export function Chart(props: Props) {
                 open={open}
               />
             ))}
+            {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of a drawing takes no focus */}
+            <g class="chart-numbers" aria-hidden="true">
+              {picked.map((each) => {
+                const washer = chart.washers[each];
+                return washer ? <Numbered key={each} washer={washer} number={each + 1} /> : null;
+              })}
+            </g>
           </svg>
         </div>
       ) : null}

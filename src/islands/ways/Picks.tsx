@@ -47,7 +47,11 @@ export function Picks({ picks, plan }: Props) {
           </p>
           <p class="small">
             Typically {sayAgainst(way.figures, plan)} than your plan; {sayMargin(way.figures.margin)} in
-            strength and stiffness. <a href={`#way-${place + 1}`}>See way {place + 1}</a>
+            strength and stiffness.{' '}
+            <a href={`#way-${place + 1}`}>
+              See way{'\u00a0'}
+              {place + 1}
+            </a>
           </p>
         </div>
       ))}

@@ -13,7 +13,7 @@ import type { PlanFigures } from './plan-figures.ts';
 import { Relax } from './Relax.tsx';
 import type { Search } from './use-search.ts';
 import { WayRow } from './WayRow.tsx';
-import { sayLimit, sayProof } from './words.ts';
+import { sayLimit, sayProof, wayHours, wayMoney } from './words.ts';
 
 const SHOWN = 12;
 
@@ -128,7 +128,7 @@ function Found({ search, found, report, plan }: Props) {
             Each figure is one that 16 of 20 ways it could turn out stay under. Nearer the lower left corner
             is better. Washers on the line: nothing here is both cheaper and quicker; hollow ones are here for
             their strength, or are better typically. Hatched: over a limit. Blue wash: cheaper and quicker
-            than your plan
+            than your plan ({wayMoney(plan.moneyP80)}, {wayHours(plan.hoursP80)})
             {report.openQuestions.length > 0
               ? `, which stands here with its ${counted(report.openQuestions.length, 'open question')} answered as it assumes`
               : ''}

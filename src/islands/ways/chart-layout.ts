@@ -24,8 +24,9 @@ export interface ChartLayout {
   readonly across: readonly { value: number; x: number }[];
   readonly up: readonly { value: number; y: number }[];
   readonly washers: readonly Washer[];
-  readonly plan: Spot & { readonly x: number; readonly y: number };
-  /** The staircase through the washers on the line: no way lies below or left of it. */
+  /** The plan in force; one far off would squash the ways, and stands at the edge. */
+  readonly plan: Spot & { readonly x: number; readonly y: number; readonly isOff: boolean };
+  /** The staircase through the washers on the line, as far as the limits: no way lies below or left of it. */
   readonly line: string;
   /** Where a limit stands; absent where none is set. One that lies off the chart stands at its edge. */
   readonly moneyLimit: number | undefined;
@@ -41,7 +42,7 @@ export interface Wanted {
 }
 
 const LEFT = 52;
-const RIGHT = 14;
+const RIGHT = 26;
 const TOP = 26;
 const BOTTOM = 44;
 const ROOM = 0.06;
@@ -49,20 +50,22 @@ const ROOM = 0.06;
 const isBeaten = (spot: Spot, by: Spot): boolean =>
   by.money <= spot.money && by.hours <= spot.hours && (by.money < spot.money || by.hours < spot.hours);
 
-/** A limit farther off than this share of what is shown would squash it, and stands at the edge instead. */
-const FAR = 0.6;
+/** What lies farther off than the ways are apart would squash them, and stands at the edge instead. */
+const FAR = 1.2;
 
-function scaleOver(values: readonly number[], limit: number | undefined, most: number): Scale {
-  const [low, high] = [Math.min(...values), Math.max(...values)];
+function scaleOver(ways: readonly number[], others: readonly (number | undefined)[], most: number): Scale {
+  const [low, high] = [Math.min(...ways), Math.max(...ways)];
   const span = Math.max(high - low, high * 0.05);
-  const near = limit !== undefined && limit > low - FAR * span && limit < high + FAR * span;
-  const [from, to] = near ? [Math.min(low, limit), Math.max(high, limit)] : [low, high];
+  const near = others.filter(
+    (other) => other !== undefined && other > low - FAR * span && other < high + FAR * span,
+  ) as number[];
+  const [from, to] = [Math.min(low, ...near), Math.max(high, ...near)];
   return niceScale(Math.max(0, from - ROOM * span), to + ROOM * span, most);
 }
 
 const clamped = (value: number, { from, to }: Scale): number => Math.min(to, Math.max(from, value));
 
-function stairs(washers: readonly Washer[], { top, right }: { top: number; right: number }): string {
+function stairs(washers: readonly Washer[], top: number, right: number): string {
   const on = washers.filter(({ onLine }) => onLine).sort((a, b) => a.x - b.x || b.y - a.y);
   const [first, ...others] = on;
   if (!first) return '';
@@ -74,21 +77,23 @@ function stairs(washers: readonly Washer[], { top, right }: { top: number; right
 export function layoutChart({ ways, plan, money, hours, width }: Wanted): ChartLayout {
   const height = Math.round(Math.min(400, Math.max(260, width * 0.68)));
   const [left, right, top, bottom] = [LEFT, width - RIGHT, TOP, height - BOTTOM];
-  const all = [...ways, plan];
   const across = scaleOver(
-    all.map((each) => each.money),
-    money,
+    ways.map((each) => each.money),
+    [money, plan.money],
     width < 420 ? 4 : 7,
   );
   const up = scaleOver(
-    all.map((each) => each.hours),
-    hours,
+    ways.map((each) => each.hours),
+    [hours, plan.hours],
     6,
   );
   const x = (value: number): number =>
     tidy(left + ((value - across.from) / (across.to - across.from)) * (right - left));
   const y = (value: number): number =>
     tidy(bottom - ((value - up.from) / (up.to - up.from)) * (bottom - top));
+  const moneyLimit = money === undefined ? undefined : x(clamped(money, across));
+  const hoursLimit = hours === undefined ? undefined : y(clamped(hours, up));
+  const shown = { money: clamped(plan.money, across), hours: clamped(plan.hours, up) };
   const washers = ways.map(
     (way): Washer => ({
       ...way,
@@ -107,10 +112,15 @@ export function layoutChart({ ways, plan, money, hours, width }: Wanted): ChartL
     across: across.ticks.map((value) => ({ value, x: x(value) })),
     up: up.ticks.map((value) => ({ value, y: y(value) })),
     washers,
-    plan: { ...plan, x: x(plan.money), y: y(plan.hours) },
-    line: stairs(washers, { top, right }),
-    moneyLimit: money === undefined ? undefined : x(clamped(money, across)),
-    hoursLimit: hours === undefined ? undefined : y(clamped(hours, up)),
+    plan: {
+      ...plan,
+      x: x(shown.money),
+      y: y(shown.hours),
+      isOff: shown.money !== plan.money || shown.hours !== plan.hours,
+    },
+    line: stairs(washers, hoursLimit ?? top, moneyLimit ?? right),
+    moneyLimit,
+    hoursLimit,
   };
 }
 
