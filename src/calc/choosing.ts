@@ -12,6 +12,7 @@ import { type Worth, worthOf } from './worth/worth.ts';
 
 export type { Family } from './core/family.ts';
 export { isFamily, usualFamily } from './core/family.ts';
+export { type Carried, carriedBy } from './paths/carried.ts';
 export type { Bar, ChoiceSwing, SwingEnd } from './paths/choice-swings.ts';
 export {
   effectsOf,
@@ -27,6 +28,7 @@ export { type Receipt, receiptOf } from './paths/receipt.ts';
 export {
   type ChangedAnswer,
   cheapestWay,
+  countWays,
   type Limit,
   type LimitKind,
   type SearchProgress,
