@@ -1,5 +1,6 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Path } from '../../calc/core/path.ts';
 import { useAnswer } from '../ask/use-answer.ts';
 import { Receipt } from '../guide/Receipt.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
@@ -31,9 +32,17 @@ function Sheet() {
   );
 }
 
+/** The path without its parts, which swing nothing: the same object as long as the rest says the same. */
+function useWithoutFamilies(): Path {
+  const { families: _, ...path } = useStore($path);
+  const held = useRef<Path>(path);
+  if (JSON.stringify(held.current) !== JSON.stringify(path)) held.current = path;
+  return held.current;
+}
+
 /** Asked after the rest of the page, which does not wait for it. */
 function Swing() {
-  const path = useStore($path);
+  const path = useWithoutFamilies();
   const report = useStore($report);
   const { answer: swings } = useAnswer('swings', path, report !== undefined);
   return (

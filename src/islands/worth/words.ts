@@ -1,5 +1,5 @@
-import type { Payback } from '../../calc/worth/payback.ts';
-import { counted, middleHalf, money, moneyRange, plain, significant } from '../shared/format.ts';
+import type { Payback } from '../../calc/choosing.ts';
+import { counted, middleHalf, moneyRange, plain, significant } from '../shared/format.ts';
 
 const MONTHS = 12;
 
@@ -30,11 +30,3 @@ export function halfMoney(twenty: readonly number[]): string {
   const { from, to } = middleHalf(twenty);
   return moneyRange(from, to);
 }
-
-/** "+$1,600", "−$380", "0". */
-export function change(text: string, by: number): string {
-  if (!/[1-9]/.test(text)) return '0';
-  return by > 0 ? `+${text}` : text;
-}
-
-export const moneyChange = (by: number): string => change(money(by), by);

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { SideBySide } from '../../../calc/choosing.ts';
-import { CONVERSION } from '../../../calc/core/alternative.ts';
+import { abilityRows, CONVERSION } from '../../../calc/core/alternative.ts';
 import type { Report } from '../../../calc/evaluate.ts';
 import { alternativesBasis } from '../../../content/alternatives-basis.ts';
 import { encodePath } from '../../../link/encode.ts';
@@ -21,7 +21,7 @@ import {
   SkillCell,
 } from './Cells.tsx';
 import { Choose } from './Choose.tsx';
-import { type Column, columnsOf, firstColumns, PHONE_COLUMNS } from './columns.ts';
+import { ABILITY_NAMES, type Column, columnsOf, firstColumns, PHONE_COLUMNS } from './columns.ts';
 import { InShort } from './InShort.tsx';
 import { rowEnd } from './shared-scale.ts';
 import { useNarrow } from './use-narrow.ts';
@@ -79,26 +79,18 @@ function Head({ column }: { column: Column }) {
       <span class="task-note">{column.means}</span>
       {column.first ? <span class="task-note">Looked at first, because {column.first}.</span> : null}
       {column.asPath ? (
-        <a class="small" href={`${to('plan/')}#${encodePath(column.asPath)}`}>
+        <a class="beside-link" href={`${to('plan/')}#${encodePath(column.asPath)}`}>
           Its plan on your lathe
         </a>
       ) : null}
       {column.id === CONVERSION ? (
-        <a class="small" href={to('plan/')} data-keep-path>
+        <a class="beside-link" href={to('plan/')} data-keep-path>
           The whole plan
         </a>
       ) : null}
     </th>
   );
 }
-
-const ABILITIES = [
-  ['threads', 'Threads'],
-  ['profiles', 'Curves and tapers'],
-  ['batches', 'Batches'],
-  ['handUse', 'Use by hand'],
-  ['reversible', 'Can be undone'],
-] as const;
 
 interface TableProps {
   readonly columns: readonly Column[];
@@ -124,10 +116,10 @@ function BesideTable({ columns, hobby, named }: TableProps) {
       </thead>
       <tbody class="group">
         <GroupName name="What it can do" span={span} />
-        {ABILITIES.map(([row, label]) => (
+        {abilityRows.map((row) => (
           <Row
             key={row}
-            label={label}
+            label={ABILITY_NAMES[row]}
             columns={columns}
             cell={(column) => <Able column={column} row={row} />}
           />

@@ -71,7 +71,7 @@ export function Measured({ column, id, end }: { column: Column; id: MeasureId; e
         say={`${column.name}, ${label.toLowerCase()}: 20 ways on a scale from ${mark(0)} to ${mark(end)}. Half of them: ${said}.`}
       />
       <span class="small">
-        half: <b>{said}</b>
+        half of them: <b>{said}</b>
       </span>
     </>
   );
@@ -83,7 +83,7 @@ export function PerYear({ column }: { column: Column }) {
   const [money, hours] = [middleHalf(perYear.money.twenty), middleHalf(perYear.hours.twenty)];
   return (
     <>
-      half: <b>{moneyRange(money.from, money.to)}</b> and <b>{hoursRange(hours.from, hours.to)}</b>
+      half of them: <b>{moneyRange(money.from, money.to)}</b> and <b>{hoursRange(hours.from, hours.to)}</b>
     </>
   );
 }
@@ -123,7 +123,7 @@ export function SavedCell({ column, named }: ReturnProps) {
   const { from, to } = middleHalf(column.saved.twenty);
   return (
     <>
-      half: <b>{hoursRange(from, to)}</b>
+      half of them: <b>{hoursRange(from, to)}</b>
     </>
   );
 }

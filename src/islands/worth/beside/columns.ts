@@ -28,6 +28,15 @@ export interface Column {
   readonly asPath: Path | undefined;
 }
 
+/** What the rows of abilities are called. */
+export const ABILITY_NAMES: Readonly<Record<AbilityRow, string>> = {
+  threads: 'Threads',
+  profiles: 'Curves and tapers',
+  batches: 'Batches',
+  handUse: 'Use by hand',
+  reversible: 'Can be undone',
+};
+
 const MOST_RISKS = 5;
 
 /** As many as stand side by side: on a sheet, and on a phone. */
@@ -47,9 +56,10 @@ const hardestOf = ({ choices }: Report): Skill =>
     .toSorted((a, b) => b - a)[0] ?? 1;
 
 function ownColumn({ own, worth }: SideBySide, report: Report, name: string): Column {
-  const short = abilityRows.flatMap((row) =>
-    own.abilities[row].can === 'yes' ? [] : own.abilities[row].say,
-  );
+  const short = abilityRows.flatMap((row) => {
+    const { can, say } = own.abilities[row];
+    return can === 'yes' ? [] : [`${ABILITY_NAMES[row]}: ${say.charAt(0).toLowerCase()}${say.slice(1)}`];
+  });
   return {
     id: CONVERSION,
     name: 'Your plan',

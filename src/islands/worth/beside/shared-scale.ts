@@ -9,9 +9,9 @@ export interface Piled {
   readonly row: number;
 }
 
-/** The right end of a scale that starts at nothing and holds every value of the row. */
+/** The right end of a scale that starts at nothing and holds every value of the row; one at least. */
 export const rowEnd = (rows: readonly (readonly number[])[]): number =>
-  niceScale(0, Math.max(0, ...rows.flat()), 4).to;
+  niceScale(0, Math.max(1, ...rows.flat()), 4).to;
 
 /** Twenty values piled on a rod from nothing to `end`; a value at the end lies in the last column. */
 export function pileUp(values: readonly number[], end: number): Piled[] {

@@ -1,4 +1,4 @@
-import type { Track } from './track.ts';
+import { namedTicks, type Track } from './track.ts';
 
 interface Props {
   readonly track: Track;
@@ -8,22 +8,16 @@ interface Props {
   readonly mark: (value: number) => string;
 }
 
-/** Words nearer than this to the name of the centre would run into it, per cent. */
-const CLEAR = 17;
-
 /** The head of a chart: ticks, and the line that everything is read against. */
 export function Scale({ track, centre, centreName, mark }: Props) {
   const middle = track.at(centre);
-  const ends = [track.ticks[0], track.ticks[track.ticks.length - 1]];
   return (
     <svg class="drawing swing-scale" width="100%" height="20" aria-hidden="true">
-      {track.ticks
-        .filter((tick) => ends.includes(tick) && Math.abs(track.at(tick) - middle) > CLEAR)
-        .map((tick) => (
-          <text key={tick} class="quiet-text" x={`${track.at(tick)}%`} y="13" text-anchor="middle">
-            {mark(tick)}
-          </text>
-        ))}
+      {namedTicks(track, centre).map((tick) => (
+        <text key={tick} class="quiet-text" x={`${track.at(tick)}%`} y="13" text-anchor="middle">
+          {mark(tick)}
+        </text>
+      ))}
       <text class="bold" x={`${middle}%`} y="13" text-anchor="middle">
         {centreName}
       </text>

@@ -1,7 +1,7 @@
 import type { Bar, ChoiceSwing, Swings, UnknownSwing } from '../../../calc/choosing.ts';
 import { decisionById, optionById } from '../../../calc/guide.ts';
 import { toShown } from '../../shared/currency.ts';
-import { hours, hoursMark, money, moneyMark, plain, weeks, weeksMark } from '../../shared/format.ts';
+import { hours, hoursMark, money, moneyMark, weeks, weeksMark } from '../../shared/format.ts';
 
 /** What a swing is told in. */
 export type Kind = keyof Swings['now'];
@@ -71,6 +71,3 @@ export function optionName(decision: string, option: string): string {
   const about = decisionById(decision);
   return (about && optionById(about, option)?.label) || option;
 }
-
-/** "2", "12 more". */
-export const moreText = (n: number): string => `${plain(n)} more`;

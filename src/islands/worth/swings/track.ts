@@ -16,3 +16,17 @@ export function trackOf(values: readonly number[]): Track {
   const at = (value: number): number => ROOM + ((value - from) / (to - from)) * (100 - 2 * ROOM);
   return { at, ticks };
 }
+
+/** Words nearer to each other than this would run together, per cent. */
+const CLEAR = 17;
+
+/** The ticks that have room for their words beside the name of the centre and beside each other. */
+export function namedTicks({ at, ticks }: Track, centre: number): number[] {
+  const taken = [at(centre)];
+  return ticks.filter((tick) => {
+    const place = at(tick);
+    const free = taken.every((other) => Math.abs(place - other) > CLEAR);
+    if (free) taken.push(place);
+    return free;
+  });
+}
