@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Path } from '../../calc/core/path.ts';
 import { useAnswer } from '../ask/use-answer.ts';
 import { Receipt } from '../guide/Receipt.tsx';
+import { planName } from '../plan/words.ts';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
@@ -19,6 +20,10 @@ function Sheet() {
   if (!report || !side) return <p role="status">Working out whether it is worth it …</p>;
   return (
     <div aria-busy={isOld}>
+      <p class="print-only print-header">
+        <b>{planName(report)}</b>
+        <span>price edition {report.edition.id}</span>
+      </p>
       <Boundary what="the verdict">
         <Judgement report={report} worth={side.worth} />
       </Boundary>

@@ -77,7 +77,7 @@ test('a track keeps its order and leaves room for the figures at both ends', () 
   expect(at(1400)).toBeLessThan(85);
   expect(at(-920)).toBeLessThan(at(0));
   expect(ticks).toContain(0);
-  const named = namedTicks({ at, ticks }, 0).map(at);
+  const named = namedTicks({ at, ticks }, 0, 'as now').map(at);
   expect(named.length).toBeGreaterThan(0);
   expect(named.every((place) => Math.abs(place - at(0)) > 10)).toBe(true);
   expect(Number.isFinite(trackOf([5, 5]).at(5))).toBe(true);

@@ -71,7 +71,7 @@ export function Measured({ column, id, end }: { column: Column; id: MeasureId; e
         say={`${column.name}, ${label.toLowerCase()}: 20 ways on a scale from ${mark(0)} to ${mark(end)}. Half of them: ${said}.`}
       />
       <span class="small">
-        half of them: <b>{said}</b>
+        half of them: <b class="figure">{said}</b>
       </span>
     </>
   );
@@ -83,7 +83,8 @@ export function PerYear({ column }: { column: Column }) {
   const [money, hours] = [middleHalf(perYear.money.twenty), middleHalf(perYear.hours.twenty)];
   return (
     <>
-      half of them: <b>{moneyRange(money.from, money.to)}</b> and <b>{hoursRange(hours.from, hours.to)}</b>
+      half of them: <b class="figure">{moneyRange(money.from, money.to)}</b> and{' '}
+      <b class="figure">{hoursRange(hours.from, hours.to)}</b>
     </>
   );
 }
@@ -94,7 +95,7 @@ export function RisksCell({ column }: { column: Column }) {
     <ul class="list-plain beside-risks">
       {column.risks.map(({ id, name, ofTwenty: count }) => (
         <li key={id}>
-          {name}: <b>{count < 1 ? 'under 1 of 20' : ofTwenty(count)}</b>
+          {name}: <b class="figure">{count < 1 ? 'under 1 of 20' : ofTwenty(count)}</b>
         </li>
       ))}
     </ul>
@@ -123,7 +124,7 @@ export function SavedCell({ column, named }: ReturnProps) {
   const { from, to } = middleHalf(column.saved.twenty);
   return (
     <>
-      half of them: <b>{hoursRange(from, to)}</b>
+      half of them: <b class="figure">{hoursRange(from, to)}</b>
     </>
   );
 }

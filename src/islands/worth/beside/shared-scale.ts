@@ -1,7 +1,10 @@
-import { niceScale } from '../../shared/scale.ts';
+import { niceStep } from '../../shared/scale.ts';
 
 /** Washers of one row lie in so many columns from its left end to its right. */
 export const PLACES = 24;
+
+/** Round steps from nothing to the end of a row, at most. */
+const MARKS = 4;
 
 export interface Piled {
   /** Column of the scale, counted from the left, and row in its pile, counted from the rod. */
@@ -10,8 +13,11 @@ export interface Piled {
 }
 
 /** The right end of a scale that starts at nothing and holds every value of the row; one at least. */
-export const rowEnd = (rows: readonly (readonly number[])[]): number =>
-  niceScale(0, Math.max(1, ...rows.flat()), 4).to;
+export function rowEnd(rows: readonly (readonly number[])[]): number {
+  const most = Math.max(1, ...rows.flat());
+  const step = niceStep(most / MARKS);
+  return Math.ceil(most / step - 1e-9) * step;
+}
 
 /** Twenty values piled on a rod from nothing to `end`; a value at the end lies in the last column. */
 export function pileUp(values: readonly number[], end: number): Piled[] {

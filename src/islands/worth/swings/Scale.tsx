@@ -13,7 +13,7 @@ export function Scale({ track, centre, centreName, mark }: Props) {
   const middle = track.at(centre);
   return (
     <svg class="drawing swing-scale" width="100%" height="20" aria-hidden="true">
-      {namedTicks(track, centre).map((tick) => (
+      {namedTicks(track, centre, centreName).map((tick) => (
         <text key={tick} class="quiet-text" x={`${track.at(tick)}%`} y="13" text-anchor="middle">
           {mark(tick)}
         </text>

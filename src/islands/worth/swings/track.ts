@@ -21,11 +21,13 @@ export function trackOf(values: readonly number[]): Track {
 const CLEAR = 17;
 
 /** The ticks that have room for their words beside the name of the centre and beside each other. */
-export function namedTicks({ at, ticks }: Track, centre: number): number[] {
-  const taken = [at(centre)];
+export function namedTicks({ at, ticks }: Track, centre: number, centreName: string): number[] {
+  const taken: number[] = [];
+  const room = 9 + centreName.length;
   return ticks.filter((tick) => {
     const place = at(tick);
-    const free = taken.every((other) => Math.abs(place - other) > CLEAR);
+    const free =
+      Math.abs(place - at(centre)) > room && taken.every((other) => Math.abs(place - other) > CLEAR);
     if (free) taken.push(place);
     return free;
   });
