@@ -1,3 +1,4 @@
+import { type SideBySide, type Swings, sideBySide, swingsOf } from '../../calc/choosing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
 import {
@@ -11,6 +12,7 @@ import {
   type Working,
   workingOf,
 } from '../../calc/working.ts';
+import { alternatives } from '../../content/alternatives.ts';
 import { currentEdition, editionByName } from '../../content/edition.ts';
 import { today } from '../buy/day.ts';
 
@@ -20,6 +22,8 @@ export interface Answers {
   readonly calendar: Calendar;
   readonly staged: StagedOrAtOnce;
   readonly stops: readonly StopPlan[];
+  readonly 'side-by-side': SideBySide;
+  readonly swings: Swings;
 }
 
 export type AnswerName = keyof Answers;
@@ -40,6 +44,8 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path) => Answers[Name] 
   calendar: (path) => calendarOf(path, bookOf(path), { ...progressOf(path), ...firstDayOf(path) }),
   staged: (path) => stagedOrAtOnce(path, bookOf(path)),
   stops: (path) => stoppingPoints(path, bookOf(path)),
+  'side-by-side': (path) => sideBySide(path, bookOf(path), alternatives),
+  swings: (path) => swingsOf(path, bookOf(path)),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */

@@ -4,7 +4,7 @@ import type { Block } from '../../calc/evaluate.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { Blocked } from './Blocked.tsx';
 
-const SKILLS: Readonly<Record<Skill, string>> = {
+export const SKILLS: Readonly<Record<Skill, string>> = {
   1: 'anyone’s',
   2: 'a handy person’s',
   3: 'a careful amateur’s',
