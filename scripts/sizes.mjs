@@ -13,6 +13,7 @@ const KINDS = {
   'all questions': 'questions/',
   'quick sheet': 'quick/',
   plan: 'plan/',
+  calendar: 'calendar/',
   'book, a room': 'book/control/',
   words: 'words/',
   safety: 'safety/',

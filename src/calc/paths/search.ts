@@ -132,6 +132,10 @@ function result(
   };
 }
 
+/** How many ways of answering these questions the rules allow. Throws like the search. */
+export const countWays = (path: Path, book: PriceBook, free: readonly string[]): number =>
+  countOf(taskOf(path, book, free, []));
+
 /** The whole search at once, for tests and the command line; undefined when `shouldStop` said so. */
 export function searchNow(
   path: Path,

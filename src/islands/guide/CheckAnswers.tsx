@@ -64,6 +64,9 @@ function Checked({ report }: { report: Report }) {
         <a class="button primary" href={to('plan/')} data-keep-path>
           Make the plan
         </a>
+        <a href={to('ways/')} data-keep-path>
+          Which answers keep to your limits: the ways through
+        </a>
       </p>
     </>
   );

@@ -7,7 +7,7 @@ import { EffectStrip } from './EffectStrip.tsx';
 import { sayInShort } from './effect-words.ts';
 import type { Strips } from './use-strips.ts';
 
-const SKILLS: Readonly<Record<Skill, string>> = {
+export const SKILLS: Readonly<Record<Skill, string>> = {
   1: 'anyone’s',
   2: 'a handy person’s',
   3: 'a careful amateur’s',

@@ -4,6 +4,7 @@ import { saySpread } from '../guide/CardRods.tsx';
 import { $limits, type Limits } from '../preferences.ts';
 import { hoursMark, moneyMark, weeksMark } from '../shared/format.ts';
 import { MoneyRod } from '../shared/MoneyRod.tsx';
+import { to } from '../shared/places.ts';
 import { Rod } from '../shared/Rod.tsx';
 import { Why } from '../why/Why.tsx';
 import { keepsAnother } from './numbers.ts';
@@ -79,6 +80,13 @@ export function Rods({ report }: { report: Report }) {
         />
         <WeeksRod report={report} />
       </div>
+      <p class="small no-print">
+        Too much of one of them?{' '}
+        <a href={to('ways/')} data-keep-path>
+          The ways through
+        </a>{' '}
+        finds the answers that keep to your limits.
+      </p>
       <p class="quiet small">
         Each washer is one of 20 ways this path could turn out, all equally likely. It is a picture of
         different outcomes, not of growth over time. A collar is a limit of your own, set on any question
