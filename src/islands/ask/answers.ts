@@ -51,6 +51,10 @@ interface Details {
 
 export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Details[Name] : undefined;
 
+/** An answer that asks for nothing but the path may leave the detail out. */
+export type More<Name extends AnswerName> =
+  undefined extends DetailOf<Name> ? [detail?: DetailOf<Name>] : [detail: DetailOf<Name>];
+
 const bookOf = ({ edition }: Path): PriceBook => editionByName(edition) ?? currentEdition;
 
 const progressOf = ({ progress }: Path): Pick<CalendarOptions, 'progress'> => (progress ? { progress } : {});
@@ -78,5 +82,5 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<
 export const answerTo = <Name extends AnswerName>(
   name: Name,
   path: Path,
-  detail: DetailOf<Name>,
-): Answers[Name] => workedOut[name](path, detail);
+  ...more: More<Name>
+): Answers[Name] => workedOut[name](path, more[0] as DetailOf<Name>);

@@ -1,12 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Path } from '../../calc/core/path.ts';
 import { $fault } from '../stores.ts';
-import type { AnswerName, Answers, DetailOf } from './answers.ts';
+import type { AnswerName, Answers, DetailOf, More } from './answers.ts';
 import { ask } from './ask.ts';
-
-/** An answer that asks for nothing but the path may leave the detail out. */
-type More<Name extends AnswerName> =
-  undefined extends DetailOf<Name> ? [detail?: DetailOf<Name>] : [detail: DetailOf<Name>];
 
 /** The answer for a path, or the last one while a newer is worked out; undefined before the first. */
 export function useAnswer<Name extends AnswerName>(
