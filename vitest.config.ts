@@ -1,5 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
+/** Laws are tried on hundreds of random paths; a busy machine takes its time. */
+const testTimeout = 60_000;
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
 export default defineConfig({
@@ -15,6 +17,7 @@ export default defineConfig({
       {
         test: {
           name: 'logic',
+          testTimeout,
           environment: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/islands/**'],
@@ -24,6 +27,7 @@ export default defineConfig({
         oxc: { jsx },
         test: {
           name: 'islands',
+          testTimeout,
           environment: 'happy-dom',
           include: ['tests/islands/**/*.test.{ts,tsx}'],
         },

@@ -12,6 +12,7 @@ const KINDS = {
   question: 'questions/control/',
   'all questions': 'questions/',
   plan: 'plan/',
+  calendar: 'calendar/',
   'book, a room': 'book/control/',
   words: 'words/',
   safety: 'safety/',

@@ -4,18 +4,12 @@ import { nothingDone, type Progress } from './core/progress.ts';
 import { editionOf } from './cost/edition.ts';
 import { riskRows } from './cost/risk-rows.ts';
 import { type Contradiction, contradictionsOf } from './schedule/contradictions.ts';
-import {
-  type HoldStand,
-  type HoursStand,
-  holdsOf,
-  hoursOf,
-  type StopWork,
-  stopWorkOf,
-} from './schedule/gates.ts';
+import { type HoldStand, type HoursStand, holdsOf, hoursOf } from './schedule/gates.ts';
 import { type MeasuredReading, measuredOf, otherValues } from './schedule/measured.ts';
 import { preparePath } from './schedule/prepared-ways.ts';
 import { type ShelfLine, shelfIsGate, shelfOf } from './schedule/shelf.ts';
 import { standsOf, type TaskStand } from './schedule/stands.ts';
+import { type StopWork, stopWorkOf } from './schedule/stop-work.ts';
 import { type StopPlan, stopsOf } from './schedule/stops.ts';
 
 export { type Calendar, type CalendarOptions, type CalendarTask, calendarOf } from './schedule/calendar.ts';
@@ -24,13 +18,14 @@ export type { MonthRow } from './schedule/calendar-months.ts';
 export type { StageRow } from './schedule/calendar-stages.ts';
 export type { Contradiction } from './schedule/contradictions.ts';
 export { dayAtWeek } from './schedule/dates.ts';
-export type { HoldStand, HoursStand, StopWork } from './schedule/gates.ts';
+export type { HoldStand, HoursStand } from './schedule/gates.ts';
 export type { MeasuredReading } from './schedule/measured.ts';
 export { isDay } from './schedule/order-by.ts';
 export { type RuleOfThumb, ruleOfThumb } from './schedule/rule-of-thumb.ts';
 export type { ShelfLine } from './schedule/shelf.ts';
 export { type StagedOrAtOnce, stagedOrAtOnce } from './schedule/staged.ts';
 export type { Standing, TaskStand } from './schedule/stands.ts';
+export type { StopWork } from './schedule/stop-work.ts';
 export type { StopPlan } from './schedule/stops.ts';
 
 /** How a job under way stands. Plain data. */

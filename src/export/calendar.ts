@@ -85,20 +85,23 @@ export function asICalendar(name: string, events: readonly CalendarEvent[], stam
 const weeks = (from: number, to: number): string => `${from.toFixed(0)} to ${to.toFixed(0)}`;
 
 /**
- * The stages of a plan and the days to order by, as events. `key` tells plans apart: the same key and the same plan give
+ * The stages of a plan that are not yet done and the days to order by, as events. `key` tells plans apart: the same key and the same plan give
  * the same UIDs. Throws where the calendar has no first day.
  */
 export function eventsOf(calendar: Calendar, key: string): CalendarEvent[] {
   if (calendar.start === undefined) throw new RangeError('a calendar file needs a first day');
   const uid = (what: string): string => `${what}.${key}@halfnut.invalid`;
-  const stages = calendar.stages.map(
-    ({ id, name, days, finish }): CalendarEvent => ({
-      uid: uid(`stage-${id}`),
-      ...days!,
-      summary: name,
-      description: `Typical days. In half of the ways it could turn out this stage ends by then; in eight of ten between week ${weeks(finish.p10, finish.p90)} of the plan.`,
-    }),
-  );
+  const left = new Set(calendar.tasks.flatMap(({ stage, done }) => (done ? [] : [stage])));
+  const stages = calendar.stages
+    .filter(({ id }) => left.has(id))
+    .map(
+      ({ id, name, days, finish }): CalendarEvent => ({
+        uid: uid(`stage-${id}`),
+        ...days!,
+        summary: name,
+        description: `Typical days. In half of the ways it could turn out this stage ends by then; in eight of ten between week ${weeks(finish.p10, finish.p90)} of the plan.`,
+      }),
+    );
   const orders = calendar.deliveries.map(
     ({ part, name, days }): CalendarEvent => ({
       uid: uid(`order-${part}`),

@@ -91,8 +91,11 @@ export function stripOf(calendar: Calendar): Strip {
   return { length, marks: marksOf(length), rows, parcels, out, words: wordsOf(rows, parcels, out) };
 }
 
-const wordsOf = (rows: readonly Bar[], parcels: readonly Bar[], out: readonly Bar[]): string[] => [
-  ...rows.map((row) => `${row.name}: ${fromTo(row)}, typically.`),
+const said = (row: StripRow): string =>
+  row.tasks.every(({ done }) => done) ? `${row.name}: done.` : `${row.name}: ${fromTo(row)}, typically.`;
+
+const wordsOf = (rows: readonly StripRow[], parcels: readonly Bar[], out: readonly Bar[]): string[] => [
+  ...rows.map(said),
   ...parcels.map((parcel) => `On its way: ${parcel.name}, ${fromTo(parcel)}.`),
   ...out.map((band) => `The lathe cannot be used from ${fromTo(band)}.`),
 ];

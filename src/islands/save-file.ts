@@ -3,6 +3,7 @@ export const fileTypes = {
   csv: 'text/csv;charset=utf-8',
   json: 'application/json',
   text: 'text/plain;charset=utf-8',
+  calendar: 'text/calendar;charset=utf-8',
 } as const;
 
 /** Hands the browser a file to save under this name. */

@@ -1,10 +1,12 @@
 // The calendar file, read back by a reader made from the standard: RFC 5545 and, for the name, RFC 7986.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { nothingDone } from '../../src/calc/core/progress.ts';
 import { calendarOf } from '../../src/calc/working.ts';
 import { currentEdition } from '../../src/content/edition.ts';
 import { pathOf } from '../../src/content/reference-paths.ts';
 import { asICalendar, type CalendarEvent, eventsOf, foldLine } from '../../src/export/calendar.ts';
+import { stripOf } from '../../src/export/strip.ts';
 import { contentLines, date, once, parse, text } from './icalendar.ts';
 
 const STAMP = '20270101T120000Z';
@@ -108,6 +110,21 @@ describe('the events of a plan', () => {
 
   test('no event ends before it starts, and none lies before the first day', () => {
     expect(events.filter(({ from, to }) => to < from || from < '2027-01-04')).toEqual([]);
+  });
+
+  test('a stage that is done has no event any more, and the strip says that it is done', () => {
+    const first = calendar.stages[0]!;
+    const done = Object.fromEntries(
+      calendar.tasks.filter(({ stage }) => stage === first.id).map(({ id }) => [id, '2027-01-04']),
+    );
+    const underWay = calendarOf(pathOf({}), currentEdition, {
+      start: '2027-01-11',
+      progress: { ...nothingDone, done },
+    });
+    const uids = eventsOf(underWay, 'reference').map(({ uid }) => uid);
+    expect(uids).not.toContain(`stage-${first.id}.reference@halfnut.invalid`);
+    expect(uids).toContain(`stage-${calendar.stages[1]!.id}.reference@halfnut.invalid`);
+    expect(stripOf(underWay).words[0]).toBe(`${first.name}: done.`);
   });
 
   test('without a first day there is no file', () => {

@@ -17,6 +17,9 @@ vi.mock('../../src/islands/compute.ts', async (original) => {
 
 afterEach(cleanup);
 
+/** The first figures draw an edition; a busy machine takes a while over it. */
+const PATIENCE = { timeout: 10_000 };
+
 test('the card says that the figures failed, and has them again with the next answer', async () => {
   start();
   render(
@@ -24,17 +27,17 @@ test('the card says that the figures failed, and has them again with the next an
       <RunningCard />
     </WithFigures>,
   );
-  await screen.findByText(/ways this could turn out cost/);
+  await screen.findByText(/ways this could turn out cost/, {}, PATIENCE);
 
   answer('control', ['motion-card-pc']);
-  await screen.findByText(/We made a mistake in the running card/);
+  await screen.findByText(/We made a mistake in the running card/, {}, PATIENCE);
   expect(screen.getByText(/a sum went wrong/)).toBeDefined();
 
   answer('control', ['standalone-control']);
-  await screen.findByText(/ways this could turn out cost/);
+  await screen.findByText(/ways this could turn out cost/, {}, PATIENCE);
   expect(screen.queryByText(/We made a mistake/)).toBeNull();
 
   answer('hand-use', []);
-  await waitFor(() => expect($receipts.get()[0]?.moved).toBeDefined());
+  await waitFor(() => expect($receipts.get()[0]?.moved).toBeDefined(), PATIENCE);
   expect($receipts.get().map(({ lost }) => lost ?? false)).toEqual([false, true, true]);
 }, 30_000);

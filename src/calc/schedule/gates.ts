@@ -3,9 +3,9 @@ import type { Progress } from '../core/progress.ts';
 import type { Column } from '../cost/edition.ts';
 import { spreadOf } from '../cost/spread.ts';
 import { BUILDS } from '../cost/strata.ts';
-import type { PlannedTask, Spread } from '../report.ts';
+import type { Spread } from '../report.ts';
+import { laterHolds } from './later-holds.ts';
 import { hasOtherLathe, planOf } from './plan.ts';
-import { roundsOf } from './rounds.ts';
 import type { Prepared } from './runs.ts';
 
 /** A hold point and the tasks that keep it shut. Plain data. */
@@ -19,53 +19,16 @@ export interface HoldStand {
   readonly passed: boolean;
 }
 
-const LATER_ROUND =
-  'Nothing that the next stage takes apart still needs this lathe: its parts are made, measured and on the shelf, with a spare of what could be spoilt.';
-
-/** In stages an only lathe has a make-first hold before each of them. */
-function laterRounds(state: State, ordered: readonly PlannedTask[]): Omit<HoldStand, 'open' | 'passed'>[] {
-  if (hasOtherLathe(state)) return [];
-  return roundsOf(ordered)
-    .slice(1)
-    .map(({ tasks }, at) => ({
-      id: `hold-make-first-${at + 2}`,
-      name: `Hold point A, round ${at + 2}`,
-      say: LATER_ROUND,
-      tasks: tasks.filter((task) => task.lathe === 'cutting').map((task) => task.id),
-    }))
-    .filter(({ tasks }) => tasks.length > 0);
-}
-
 /** The hold points of a plan as they stand. */
 export function holdsOf(state: State, progress: Progress): HoldStand[] {
   const { stages } = planOf(state);
   const planned = stages.flatMap(({ hold }) => (hold ? [hold] : []));
-  const later = laterRounds(
-    state,
-    stages.flatMap((stage) => stage.tasks),
-  );
+  const ordered = stages.flatMap((stage) => stage.tasks);
+  const later = laterHolds(ordered, hasOtherLathe(state));
   return [...planned, ...later].map(({ id, name, say, tasks }) => {
     const open = tasks.filter((task) => !(task in progress.done));
     return { id, name, say, tasks, open, passed: open.length === 0 };
   });
-}
-
-/** Where mains work begins: the plan stops to say so. Plain data. */
-export interface StopWork {
-  /** The first task on mains that is not ticked. */
-  readonly before: string;
-  /** Every task of the plan that touches mains. */
-  readonly tasks: readonly string[];
-  readonly say: string;
-}
-
-const STOP_WORK =
-  'Stop here. Mains work begins. Your local wiring rules come first; new circuits, and whatever you are not sure of, are for a licensed electrician. Plug out, wait the longest time on any label, measure under 60 V with a meter tried before and after. Not alone, not late, nothing live.';
-
-export function stopWorkOf(tasks: readonly PlannedTask[], progress: Progress): StopWork | undefined {
-  const mains = tasks.filter((task) => task.mains).map((task) => task.id);
-  const before = mains.find((id) => !(id in progress.done));
-  return before === undefined ? undefined : { before, tasks: mains, say: STOP_WORK };
 }
 
 /** Hours so far and hours to come. Plain data. */

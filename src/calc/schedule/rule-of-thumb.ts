@@ -11,6 +11,8 @@ export interface RuleOfThumb {
   readonly rule: number;
   /** Mean of the builds. */
   readonly ours: number;
+  /** The likely hours of the plan at the weekly hours: in both. */
+  readonly likely: number;
   /** What the rule adds for lost sessions. */
   readonly lostSessions: number;
   /** What we count instead: estimates that lean to the long side, and troubles. */
@@ -30,6 +32,7 @@ export function ruleOfThumb(report: Report, calendar: Calendar): RuleOfThumb {
   return {
     rule: likely / USEFUL_SHARE + WAITING_WEEKS,
     ours: calendar.weeks.mean,
+    likely,
     lostSessions: likely / USEFUL_SHARE - likely,
     leaning: work - trouble - likely,
     trouble,

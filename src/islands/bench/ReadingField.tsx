@@ -3,26 +3,11 @@ import { useEffect, useState } from 'preact/hooks';
 import type { MeasuredReading } from '../../calc/working.ts';
 import { $units } from '../preferences.ts';
 import { setReading } from '../progress.ts';
-import type { Units } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
-import { parseReading, readingFigure, readingUnit, saidReading } from './reading-figure.ts';
+import { judgementText, readingFigure, readingLimit, readingUnit } from '../shared/reading-text.ts';
+import { parseReading } from './parse-reading.ts';
 
-/** "at most 0.005 mm", "0.01 to 0.03 mm", "note it down". */
-export function limitWords({ atMost, atLeast, good, show }: MeasuredReading, units: Units): string {
-  const said = (value: number): string => saidReading(value, show, units);
-  const fine = good === undefined ? '' : `; ${said(good)} is as good as it gets by hand`;
-  if (atMost !== undefined && atLeast !== undefined) return `${said(atLeast)} to ${said(atMost)}${fine}`;
-  if (atMost !== undefined) return `at most ${said(atMost)}${fine}`;
-  if (atLeast !== undefined) return `at least ${said(atLeast)}${fine}`;
-  return 'no limit: something later is compared with it';
-}
-
-const JUDGED = {
-  good: ['ok', 'good'],
-  within: ['ok', 'within the limit'],
-  outside: ['stop', 'outside the limit'],
-  noted: ['ok', 'noted'],
-} as const;
+const MARKS = { good: 'ok', within: 'ok', outside: 'stop', noted: 'ok' } as const;
 
 interface PlaceProps {
   readonly reading: MeasuredReading;
@@ -85,7 +70,6 @@ export function ReadingField({ reading, nameOf }: Props) {
   const units = useStore($units);
   const { id, what, where, worst, points, values } = reading;
   const places = Math.max(reading.places ?? 1, values.length);
-  const [mark, word] = worst ? JUDGED[worst] : ['not-yet', 'not yet'];
   return (
     <div class="reading">
       <p class="reading-what">
@@ -96,10 +80,13 @@ export function ReadingField({ reading, nameOf }: Props) {
           <Place key={at} reading={reading} at={at} places={places} />
         ))}
         <span id={`reading-${id}-limit`} class="small quiet">
-          {limitWords(reading, units)}
+          {readingLimit(reading, units) || 'no limit: something later is compared with it'}
         </span>
         <span role="status">
-          <ResultMark result={mark as 'ok'} word={word} />
+          <ResultMark
+            result={worst ? MARKS[worst] : 'not-yet'}
+            word={worst ? judgementText(worst) : 'not yet'}
+          />
         </span>
       </div>
       {worst === 'outside' && points ? (

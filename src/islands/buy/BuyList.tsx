@@ -10,6 +10,7 @@ import { $report, start } from '../stores.ts';
 import { WhySheet } from '../why/Why.tsx';
 import { BareAndAllIn } from './BareAndAllIn.tsx';
 import { Files } from './Files.tsx';
+import { follow } from './follow.ts';
 import { GradeOfEstimate } from './GradeOfEstimate.tsx';
 import { OldPrice } from './OldPrice.tsx';
 import { OwnedFirst } from './OwnedFirst.tsx';
@@ -53,7 +54,11 @@ function Working() {
 /** What to buy on the path in the address: where each line stands, what it costs, and the files that carry it. */
 export function BuyList() {
   const report = useStore($report);
-  useEffect(start, []);
+  useEffect(() => {
+    const line = new URLSearchParams(window.location.search).get('line');
+    if (line !== null) follow(line);
+    start();
+  }, []);
   return (
     <div class="page buy-list">
       <Notices />

@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import type { Check } from '../../calc/core/check.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
+import { factById } from '../../calc/facts.ts';
 import { counted } from '../shared/format.ts';
 import { marginText } from '../shared/margin.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
@@ -12,6 +13,7 @@ import { loadAcceptances } from './acceptances.ts';
 import { CheckNeeds } from './CheckNeeds.tsx';
 import { checksByRoom, type RoomOfChecks } from './checks-by-room.ts';
 import { FoldButton, useFold } from './Fold.tsx';
+import { PaperRow } from './PaperRow.tsx';
 import { QuestionLinks } from './QuestionLinks.tsx';
 import { WaysToClear } from './WaysToClear.tsx';
 
@@ -37,28 +39,50 @@ function About({ check, path, labels }: { check: Check } & Shown) {
   );
 }
 
+/** What is still to be measured, and how. */
+const neededWords = (needs: readonly string[] = []): string =>
+  needs
+    .flatMap((id) => factById(id) ?? [])
+    .map(({ name, howToMeasure }) => `Needs: ${name}: ${howToMeasure}`)
+    .join(' ');
+
+function NotesOnPaper({ check }: { check: Check }) {
+  const { result, remedy, testWhen, needs } = check;
+  if (result === 'ok' && !testWhen && !needs?.length) return null;
+  return (
+    <PaperRow across={5}>
+      {result === 'ok' ? '' : `${remedy} `}
+      {neededWords(needs)}
+      {testWhen ? ` To prove on the machine: ${testWhen}` : ''}
+    </PaperRow>
+  );
+}
+
 function Row({ check, ...shown }: { check: Check } & Shown) {
   return (
-    <tr {...asRow} class={`is-${check.result}`}>
-      <th {...asRowHead}>
-        {check.label}
-        <About check={check} {...shown} />
-      </th>
-      <td {...asCell} data-label="Yours">
-        <Side check={check} side="value" />
-      </td>
-      <td {...asCell} data-label="Limit">
-        <span>
-          <Limits check={check} />
-        </span>
-      </td>
-      <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
-        {marginText(check)}
-      </td>
-      <td {...asCell} data-label="Result">
-        <ResultMark result={check.result} />
-      </td>
-    </tr>
+    <>
+      <tr {...asRow} class={`is-${check.result}`}>
+        <th {...asRowHead}>
+          {check.label}
+          <About check={check} {...shown} />
+        </th>
+        <td {...asCell} data-label="Yours">
+          <Side check={check} side="value" />
+        </td>
+        <td {...asCell} data-label="Limit">
+          <span>
+            <Limits check={check} />
+          </span>
+        </td>
+        <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
+          {marginText(check)}
+        </td>
+        <td {...asCell} data-label="Result">
+          <ResultMark result={check.result} />
+        </td>
+      </tr>
+      <NotesOnPaper check={check} />
+    </>
   );
 }
 

@@ -1,4 +1,6 @@
-import type { Report } from '../../calc/evaluate.ts';
+import { to } from '../shared/places.ts';
+import type { Sheet } from './job.ts';
+import { type PaperSet, paperSets, printSet } from './paper.ts';
 
 const SECTIONS = [
   ['rods', 'Money, hours, weeks'],
@@ -6,6 +8,7 @@ const SECTIONS = [
   ['money', 'What the money is made of'],
   ['stages', 'Stages and tasks'],
   ['make-first', 'Make-first list'],
+  ['proof', 'Measure and prove'],
   ['parts', 'Parts list'],
   ['risks', 'What may go wrong'],
   ['checks', 'Checks'],
@@ -15,25 +18,49 @@ const SECTIONS = [
   ['sources', 'Sources'],
 ] as const;
 
-/** On this sheet: a link to each section that this plan has. */
-export function Contents({ report }: { report: Report }) {
-  const cuts = report.stages.some(({ tasks }) => tasks.some(({ lathe }) => lathe === 'cutting'));
+/** Whether this plan has a section, as far as it is known. */
+function has({ report, job }: Sheet, id: string): boolean {
+  if (id === 'settings') return report.settings.length > 0;
+  if (id === 'make-first') return job.working?.shelf.lines.length !== 0;
+  return true;
+}
+
+function OnPaper(sheet: Sheet) {
+  const sets = (Object.keys(paperSets) as PaperSet[]).filter((set) => has(sheet, set));
+  return (
+    <ul class="list-plain on-paper" aria-label="On paper">
+      <li>
+        <b>On paper:</b>
+      </li>
+      {sets.map((set) => (
+        <li key={set}>
+          <button type="button" class="link-button" onClick={() => printSet(set)}>
+            <span class="visually-hidden">Print: </span>
+            {paperSets[set]}
+          </button>
+        </li>
+      ))}
+      <li>
+        <a href={to('buy-list/')} data-keep-path>
+          Buy list
+        </a>
+      </li>
+    </ul>
+  );
+}
+
+/** On this sheet: a link to each section that this plan has, and what can be printed by itself. */
+export function Contents(sheet: Sheet) {
   return (
     <nav class="plan-contents" aria-label="On this sheet">
       <ul class="list-plain">
-        {SECTIONS.filter(([id]) => cuts || id !== 'make-first')
-          .filter(([id]) => report.settings.length > 0 || id !== 'settings')
-          .map(([id, name]) => (
-            <li key={id}>
-              <a href={`#${id}`}>{name}</a>
-            </li>
-          ))}
-        <li>
-          <button type="button" class="link-button" onClick={() => window.print()}>
-            Print the sheet
-          </button>
-        </li>
+        {SECTIONS.filter(([id]) => has(sheet, id)).map(([id, name]) => (
+          <li key={id}>
+            <a href={`#${id}`}>{name}</a>
+          </li>
+        ))}
       </ul>
+      <OnPaper {...sheet} />
     </nav>
   );
 }

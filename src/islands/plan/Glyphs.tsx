@@ -2,13 +2,25 @@ import type { ComponentChildren } from 'preact';
 
 /** Marks of the plan that are drawn for paper: a box to tick, a blank to fill in, scissors for cut metal. */
 
-export const TickBox = () => <span class="tick-box" aria-hidden="true" />;
+/** A box to tick by hand; crossed where it is ticked already. The words beside it say so as well. */
+export const TickBox = ({ done = false }: { done?: boolean }) => (
+  <span class={done ? 'tick-box is-done' : 'tick-box'} aria-hidden="true">
+    {done ? (
+      <svg viewBox="0 0 10 10" aria-hidden="true">
+        <path d="M1 1l8 8M9 1 1 9" />
+      </svg>
+    ) : null}
+  </span>
+);
 
 /** Words beside a box to tick; further lines stay clear of the box. */
-export const Ticked = ({ children }: { children: ComponentChildren }) => (
+export const Ticked = ({ children, done = false }: { children: ComponentChildren; done?: boolean }) => (
   <span class="ticked">
-    <TickBox />
-    <span>{children}</span>
+    <TickBox done={done} />
+    <span>
+      {children}
+      {done ? <span class="visually-hidden"> (done)</span> : null}
+    </span>
   </span>
 );
 

@@ -1,12 +1,9 @@
 import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { encodePath } from '../../link/encode.ts';
-import { to } from '../shared/places.ts';
+import { LinkCode } from '../shared/LinkCode.tsx';
 import { $path } from '../stores.ts';
-
-/** The whole address that opens this path again. */
-const addressOf = (fragment: string): string =>
-  new URL(`${to('plan/')}#${fragment}`, window.location.href).href;
+import { addressOf } from './address-of.ts';
 
 async function copied(text: string): Promise<string> {
   try {
@@ -17,15 +14,16 @@ async function copied(text: string): Promise<string> {
   }
 }
 
-/** The link that is the plan: to copy on screen, in full on paper. */
+/** The link that is the plan: to copy, or to show to a telephone. Paper has it in full at its head. */
 export function LinkCell() {
   const link = addressOf(encodePath(useStore($path)));
   const [said, setSaid] = useState('');
+  const [shown, setShown] = useState(false);
   return (
-    <div class="link-code">
+    <div class="link-code no-print">
       <div>
         <span class="cell-label">Link</span>
-        <p class="no-print">Opens this very plan on any device. Nothing leaves yours.</p>
+        <p>Opens this very plan on any device. Nothing leaves yours.</p>
         <button
           type="button"
           class="button small"
@@ -33,10 +31,13 @@ export function LinkCell() {
         >
           Copy the link
         </button>
-        <span class="no-print link-said" role="status">
+        <button type="button" class="button small" aria-expanded={shown} onClick={() => setShown(!shown)}>
+          {shown ? 'Hide the code' : 'Show it as a code'}
+        </button>
+        <span class="link-said" role="status">
           {said}
         </span>
-        <p class="print-only link-text">{link}</p>
+        {shown ? <LinkCode link={link} asked /> : null}
       </div>
     </div>
   );

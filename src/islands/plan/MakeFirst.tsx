@@ -1,65 +1,70 @@
-import type { PlannedTask, Report } from '../../calc/evaluate.ts';
+import { type ShelfMark, shelfMarks } from '../../calc/core/progress.ts';
+import type { ShelfLine } from '../../calc/working.ts';
 import { counted } from '../shared/format.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { FoldButton, useFold } from './Fold.tsx';
-import { Blank, TickBox } from './Glyphs.tsx';
-import { keepsAnother, wantedAt } from './numbers.ts';
+import { TickBox } from './Glyphs.tsx';
+import type { Sheet } from './job.ts';
+import { taskNumbers, tasksById, wantedAt } from './numbers.ts';
 
-interface Props {
-  readonly report: Report;
-  readonly numbers: ReadonlyMap<string, string>;
-}
+const HEADS: Readonly<Record<ShelfMark, string>> = {
+  drawing: 'Drawing',
+  made: 'Made',
+  measured: 'Measured',
+  spare: 'Spare',
+  photo: 'Photo',
+};
 
-function Box({ label }: { label: string }) {
+function Mark({ line, mark }: { line: ShelfLine; mark: ShelfMark }) {
+  const [asked, done] = [line.asks.includes(mark), line.ticked.includes(mark)];
   return (
-    <td {...asCell} data-label={label}>
-      <TickBox />
+    <td {...asCell} data-label={HEADS[mark]} class="shelf-mark">
+      {asked ? <TickBox done={done} /> : <span aria-hidden="true">–</span>}
+      <span class="visually-hidden">{asked ? (done ? 'done' : 'open') : 'not asked'}</span>
     </td>
   );
 }
 
-function Row({ task, number, wanted }: { task: PlannedTask; number: string | undefined; wanted: string }) {
+interface RowProps {
+  readonly line: ShelfLine;
+  readonly number: string | undefined;
+  readonly wanted: string;
+  /** Said once for each task. */
+  readonly test: string | undefined;
+}
+
+function Row({ line, number, wanted, test }: RowProps) {
   return (
     <tr {...asRow}>
       <th {...asRowHead}>
-        <span class="task-number">{number}</span> {task.name}
+        <span class="task-number">{number}</span> {line.what}
+        {line.bought ? <span class="task-note">Comes finished: measure it and keep it.</span> : null}
+        {test ? (
+          <span class="task-note">
+            <b>Right when:</b> {test}
+          </span>
+        ) : null}
       </th>
       <td {...asCell} data-label="Wanted at">
         {wanted}
       </td>
-      <Box label="Drawing" />
-      <Box label="Made" />
-      <td {...asCell} data-label="Measured">
-        <Blank what={`measured for ${task.name}`} />
-      </td>
-      <td {...asCell} data-label="Limit" class="small">
-        {task.test}
-      </td>
-      <Box label="Spare" />
+      {shelfMarks.map((mark) => (
+        <Mark key={mark} line={line} mark={mark} />
+      ))}
     </tr>
   );
 }
 
-const HEADS = ['Part', 'Wanted at', 'Drawing', 'Made', 'Measured', 'Limit', 'Spare'];
-
-/** Everything that this lathe must cut before it is taken apart: the list to hang beside it. */
-export function MakeFirst({ report, numbers }: Props) {
-  const tasks = report.stages.flatMap((stage) => stage.tasks.filter(({ lathe }) => lathe === 'cutting'));
+function Table({ report, lines }: { report: Sheet['report']; lines: readonly ShelfLine[] }) {
   const fold = useFold();
-  if (tasks.length === 0) return null;
+  const [numbers, tasks] = [taskNumbers(report.stages), tasksById(report.stages)];
   return (
-    <section class="make-first" id="make-first" tabIndex={-1}>
-      <h2>Make-first list</h2>
-      <p>
-        {keepsAnother(report)
-          ? 'Parts to be turned. Your other lathe can still cut what is forgotten.'
-          : 'Parts that this lathe must cut while it still can. What is forgotten here cannot be made once it is apart.'}
-      </p>
-      <FoldButton fold={fold} what={counted(tasks.length, 'part')} />
+    <>
+      <FoldButton fold={fold} what={counted(lines.length, 'part')} />
       <table class={`table-stack foldable${fold.shutClass}`} {...asTable} aria-label="Make-first list">
         <thead>
           <tr {...asRow}>
-            {HEADS.map((head) => (
+            {['Part', 'Wanted at', ...shelfMarks.map((mark) => HEADS[mark])].map((head) => (
               <th key={head} {...asColumnHead}>
                 {head}
               </th>
@@ -67,19 +72,48 @@ export function MakeFirst({ report, numbers }: Props) {
           </tr>
         </thead>
         <tbody>
-          {tasks.map((task) => {
-            const stage = wantedAt(report, task.id);
+          {lines.map((line, at) => {
+            const stage = wantedAt(report, line.task);
+            const isFirst = lines[at - 1]?.task !== line.task;
             return (
               <Row
-                key={task.id}
-                task={task}
-                number={numbers.get(task.id)}
+                key={line.id}
+                line={line}
+                number={numbers.get(line.task)}
                 wanted={stage ? `stage ${stage.number}` : 'the hold point'}
+                test={isFirst ? tasks.get(line.task)?.test : undefined}
               />
             );
           })}
         </tbody>
       </table>
+    </>
+  );
+}
+
+const GATE =
+  'This list is a gate. What this lathe must cut has to lie on the shelf before it is taken apart: what is forgotten here cannot be made any more.';
+const NO_GATE = 'No gate here: your other lathe can still make what is forgotten. The list saves the walk.';
+
+/** Everything that must lie on the shelf before the lathe is taken apart: the list to hang beside it. */
+export function MakeFirst({ report, job }: Sheet) {
+  const shelf = job.working?.shelf;
+  if (shelf?.lines.length === 0) return null;
+  return (
+    <section class="make-first" id="make-first" tabIndex={-1}>
+      <h2>Make-first list</h2>
+      {shelf ? (
+        <>
+          <p>
+            <b>{shelf.isGate ? GATE : NO_GATE}</b>
+          </p>
+          <Table report={report} lines={shelf.lines} />
+        </>
+      ) : (
+        <p class="awaited" role="status">
+          Working out what has to be made first …
+        </p>
+      )}
     </section>
   );
 }

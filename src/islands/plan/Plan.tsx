@@ -6,6 +6,7 @@ import { BareAndAllIn } from '../buy/BareAndAllIn.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
+import { onPrint } from '../shared/on-print.ts';
 import { $report, start } from '../stores.ts';
 import { WhySheet } from '../why/Why.tsx';
 import { Assumptions } from './Assumptions.tsx';
@@ -13,7 +14,11 @@ import { Bill } from './Bill.tsx';
 import { Checks } from './Checks.tsx';
 import { Contents } from './Contents.tsx';
 import { Findings } from './Findings.tsx';
+import { type Sheet, useJob } from './job.ts';
+import { Measure } from './Measure.tsx';
 import { Outline } from './Outline.tsx';
+import { PaperHead } from './PaperHead.tsx';
+import { $paper, watchPaper } from './paper.ts';
 import { Risks } from './Risks.tsx';
 import { Rods } from './Rods.tsx';
 import { SafetyPage } from './SafetyPage.tsx';
@@ -40,9 +45,10 @@ function Working() {
 
 const PARTS: readonly {
   readonly what: string;
-  readonly Part: (props: { report: Report }) => ComponentChildren;
+  readonly Part: (props: Sheet) => ComponentChildren;
 }[] = [
   { what: 'the title block', Part: TitleBlock },
+  { what: 'the head of the paper', Part: PaperHead },
   { what: 'the note on this outline', Part: Outline },
   { what: 'the verdict', Part: VerdictRow },
   { what: 'the contents', Part: Contents },
@@ -50,6 +56,7 @@ const PARTS: readonly {
   { what: 'what to look at again', Part: Findings },
   { what: 'the parts of the money', Part: BareAndAllIn },
   { what: 'the stages', Part: Stages },
+  { what: 'what to measure', Part: Measure },
   { what: 'the parts list', Part: Bill },
   { what: 'the risks', Part: Risks },
   { what: 'the checks', Part: Checks },
@@ -64,29 +71,35 @@ function unfold(): void {
   for (const folded of document.querySelectorAll('details')) folded.open = true;
 }
 
+function Parts({ report }: { report: Report }) {
+  const job = useJob(report.path);
+  return (
+    <>
+      {PARTS.map(({ what, Part }) => (
+        <Boundary key={what} what={what}>
+          <Part report={report} job={job} />
+        </Boundary>
+      ))}
+    </>
+  );
+}
+
 /** The plan sheet of the path in the address: everything that follows from the answers, to read or to print. */
 export function Plan() {
   const report = useStore($report);
+  const paper = useStore($paper);
   useEffect(() => {
     start();
-    window.addEventListener('beforeprint', unfold);
-    return () => window.removeEventListener('beforeprint', unfold);
+    const stop = [onPrint(unfold), watchPaper()];
+    return () => {
+      for (const each of stop) each();
+    };
   }, []);
   return (
-    <div class="page plan-sheet">
+    <div class="page plan-sheet" data-paper={paper}>
       <Notices />
       <EditionNote />
-      <WithFigures what="the plan">
-        {report ? (
-          PARTS.map(({ what, Part }) => (
-            <Boundary key={what} what={what}>
-              <Part report={report} />
-            </Boundary>
-          ))
-        ) : (
-          <Working />
-        )}
-      </WithFigures>
+      <WithFigures what="the plan">{report ? <Parts report={report} /> : <Working />}</WithFigures>
       <WhySheet />
     </div>
   );

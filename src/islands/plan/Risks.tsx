@@ -4,8 +4,9 @@ import { ResultMark } from '../shared/ResultMark.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Why } from '../why/Why.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
-import { Ticked } from './Glyphs.tsx';
+import { TickBox, Ticked } from './Glyphs.tsx';
 import { OwnChance } from './OwnChance.tsx';
+import { PaperRow } from './PaperRow.tsx';
 import { priceRange } from './words.ts';
 
 const HEADS = [
@@ -29,46 +30,59 @@ function Both({ cost, time }: { cost: string; time: string }) {
 const onAverage = ({ counted: isSummed, expectedMoney, expectedHours }: RiskRow) =>
   isSummed ? <Both cost={money(expectedMoney)} time={hours(expectedHours)} /> : 'shown, in no total';
 
+function NotesOnPaper({ risk }: { risk: RiskRow }) {
+  const here = risk.levers.map(({ why }) => why).join('; ');
+  return (
+    <PaperRow across={6}>
+      {risk.cause} {risk.effect} {here ? `Here: ${here}. ` : ''}Early sign: {risk.sign} <TickBox />
+      <b>{risk.prevent}</b>
+    </PaperRow>
+  );
+}
+
 function Row({ risk }: { risk: RiskRow }) {
   return (
-    <tr {...asRow}>
-      <th {...asRowHead}>
-        {risk.name}
-        <span class="task-note">
-          {risk.cause} {risk.effect}
-        </span>
-        {risk.levers.length > 0 ? (
-          <span class="task-note">Here: {risk.levers.map(({ why }) => why).join('; ')}.</span>
-        ) : null}
-      </th>
-      <td {...asCell} data-label="How often">
-        <Why asked={{ kind: 'risk', id: risk.id }} name={`how often: ${risk.name}`}>
-          {chanceOfTwenty(risk.chance)}
-        </Why>
-        {risk.theirs === undefined ? null : (
-          <span class="task-note">your own; ours is {chanceOfTwenty(risk.ours)}</span>
-        )}
-        {risk.counted ? <OwnChance risk={risk} /> : null}
-      </td>
-      <td {...asCell} data-label="If it does">
-        <Both cost={priceRange(risk.money)} time={hoursRange(risk.hours[0], risk.hours[2])} />
-      </td>
-      <td {...asCell} data-label="On average">
-        {risk.counted ? (
-          <Why asked={{ kind: 'risk', id: risk.id }} name={`on average: ${risk.name}`}>
-            {onAverage(risk)}
+    <>
+      <tr {...asRow}>
+        <th {...asRowHead}>
+          {risk.name}
+          <span class="task-note">
+            {risk.cause} {risk.effect}
+          </span>
+          {risk.levers.length > 0 ? (
+            <span class="task-note">Here: {risk.levers.map(({ why }) => why).join('; ')}.</span>
+          ) : null}
+        </th>
+        <td {...asCell} data-label="How often">
+          <Why asked={{ kind: 'risk', id: risk.id }} name={`how often: ${risk.name}`}>
+            {chanceOfTwenty(risk.chance)}
           </Why>
-        ) : (
-          onAverage(risk)
-        )}
-      </td>
-      <td {...asCell} data-label="Early sign">
-        {risk.sign}
-      </td>
-      <td {...asCell} data-label="Prevent">
-        <Ticked>{risk.prevent}</Ticked>
-      </td>
-    </tr>
+          {risk.theirs === undefined ? null : (
+            <span class="task-note">your own; ours is {chanceOfTwenty(risk.ours)}</span>
+          )}
+          {risk.counted ? <OwnChance risk={risk} /> : null}
+        </td>
+        <td {...asCell} data-label="If it does">
+          <Both cost={priceRange(risk.money)} time={hoursRange(risk.hours[0], risk.hours[2])} />
+        </td>
+        <td {...asCell} data-label="On average">
+          {risk.counted ? (
+            <Why asked={{ kind: 'risk', id: risk.id }} name={`on average: ${risk.name}`}>
+              {onAverage(risk)}
+            </Why>
+          ) : (
+            onAverage(risk)
+          )}
+        </td>
+        <td {...asCell} data-label="Early sign">
+          {risk.sign}
+        </td>
+        <td {...asCell} data-label="Prevent">
+          <Ticked>{risk.prevent}</Ticked>
+        </td>
+      </tr>
+      <NotesOnPaper risk={risk} />
+    </>
   );
 }
 

@@ -7,6 +7,7 @@ import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table
 import { Why } from '../why/Why.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
 import { Blank } from './Glyphs.tsx';
+import { PaperRow } from './PaperRow.tsx';
 
 const HEADS = ['What is set', 'Worked out', 'On the machine', 'Where it comes from'];
 
@@ -36,23 +37,26 @@ function Value({ setting }: { setting: Setting }) {
 function Row({ setting }: { setting: Setting }) {
   const { label, value, text, how, writeIn, diameterOrRadius } = setting;
   return (
-    <tr {...asRow}>
-      <th {...asRowHead}>
-        {label}
-        {diameterOrRadius ? <span class="task-note">Counted on the {diameterOrRadius}.</span> : null}
-      </th>
-      <td {...asCell} data-label="Worked out" class={value || text ? undefined : 'is-blank'}>
-        <span>
-          <Value setting={setting} />
-        </span>
-      </td>
-      <td {...asCell} data-label="On the machine" class={writeIn ? undefined : 'is-blank'}>
-        {writeIn ? <Blank what={label} /> : null}
-      </td>
-      <td {...asCell} data-label="From" class="setting-how">
-        {how}
-      </td>
-    </tr>
+    <>
+      <tr {...asRow}>
+        <th {...asRowHead}>
+          {label}
+          {diameterOrRadius ? <span class="task-note">Counted on the {diameterOrRadius}.</span> : null}
+        </th>
+        <td {...asCell} data-label="Worked out" class={value || text ? undefined : 'is-blank'}>
+          <span>
+            <Value setting={setting} />
+          </span>
+        </td>
+        <td {...asCell} data-label="On the machine" class={writeIn ? undefined : 'is-blank'}>
+          {writeIn ? <Blank what={label} /> : null}
+        </td>
+        <td {...asCell} data-label="From" class="setting-how">
+          {how}
+        </td>
+      </tr>
+      <PaperRow across={4}>{how}</PaperRow>
+    </>
   );
 }
 

@@ -1,16 +1,17 @@
-import type { Report, StagePlan } from '../../calc/evaluate.ts';
+import type { StagePlan } from '../../calc/evaluate.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
-import { counted } from '../shared/format.ts';
+import { counted, middleHalf, moneyRange } from '../shared/format.ts';
 import { FoldButton, useFold } from './Fold.tsx';
+import type { Job, Sheet } from './job.ts';
 import { Proof } from './Proof.tsx';
 import { StageRisks } from './StageRisks.tsx';
 import { TaskTable } from './TaskTable.tsx';
 import { taskHours } from './words.ts';
 
-interface Props {
+interface Props extends Sheet {
   readonly stage: StagePlan;
   readonly numbers: ReadonlyMap<string, string>;
-  readonly report: Report;
+  readonly stopWork: { readonly before: string; readonly say: string } | undefined;
 }
 
 function latheWords({ outOfUse, tasks }: StagePlan): string {
@@ -18,7 +19,15 @@ function latheWords({ outOfUse, tasks }: StagePlan): string {
   return tasks.some(({ lathe }) => lathe === 'cutting') ? 'in use, cutting parts' : 'usable by hand';
 }
 
-function Rail({ stage }: { stage: StagePlan }) {
+/** Money of a stage in half of the ways; its place is kept while it is being worked out. */
+function moneyOf({ calendar }: Job, stage: StagePlan): string {
+  const row = calendar?.stages.find(({ id }) => id === stage.id);
+  if (!row) return '…';
+  const { from, to } = middleHalf(row.money.twenty);
+  return moneyRange(from, to);
+}
+
+function Rail({ stage, job }: { stage: StagePlan; job: Job }) {
   const cuts = stage.tasks.filter(({ undo }) => undo === 'cannot-be-undone').length;
   return (
     <div class="stage-rail">
@@ -30,6 +39,12 @@ function Rail({ stage }: { stage: StagePlan }) {
           <dt>Hours, quick to slow</dt>
           <dd>
             <DimensionLine text={taskHours(stage.hours)} length={138} />
+          </dd>
+        </div>
+        <div>
+          <dt>Money, in half of the ways</dt>
+          <dd>
+            <DimensionLine text={moneyOf(job, stage)} length={138} />
           </dd>
         </div>
         <div>
@@ -48,7 +63,7 @@ function Rail({ stage }: { stage: StagePlan }) {
 }
 
 /** One stage: what it costs on the left, what to do in the middle, how you know on the right. */
-export function Stage({ stage, numbers, report }: Props) {
+export function Stage({ stage, numbers, report, job, stopWork }: Props) {
   const fold = useFold();
   return (
     <section
@@ -56,10 +71,15 @@ export function Stage({ stage, numbers, report }: Props) {
       id={`stage-${stage.id}`}
       aria-label={`Stage ${stage.number}, ${stage.name}`}
     >
-      <Rail stage={stage} />
+      <Rail stage={stage} job={job} />
       <FoldButton fold={fold} what={counted(stage.tasks.length, 'task')} />
       <div class="stage-main">
-        <TaskTable stage={stage} numbers={numbers} />
+        <TaskTable
+          stage={stage}
+          numbers={numbers}
+          done={report.path.progress?.done ?? {}}
+          stopWork={stopWork}
+        />
       </div>
       <div class="stage-proof">
         <Proof tasks={stage.tasks} numbers={numbers} />

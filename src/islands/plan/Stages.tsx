@@ -1,8 +1,10 @@
 import { Fragment } from 'preact';
-import type { Report, StagePlan } from '../../calc/evaluate.ts';
+import { laterHolds, type Report, type StagePlan, stopWorkOf } from '../../calc/evaluate.ts';
 import { middleHalf, weeksRange } from '../shared/format.ts';
+import { to } from '../shared/places.ts';
 import { StageBar } from '../shared/StageBar.tsx';
 import { HoldPoint, StoppingPoint } from './Between.tsx';
+import type { Sheet } from './job.ts';
 import { MakeFirst } from './MakeFirst.tsx';
 import { keepsAnother, taskNumbers, tasksById } from './numbers.ts';
 import { Stage } from './Stage.tsx';
@@ -32,8 +34,12 @@ function Bar({ report }: { report: Report }) {
 }
 
 /** The order of work: the bar of stages, then each stage with its tasks, its hold point and its stopping point. */
-export function Stages({ report }: { report: Report }) {
+export function Stages({ report, job }: Sheet) {
   const { stages } = report;
+  const done = report.path.progress?.done ?? {};
+  const ordered = stages.flatMap((stage) => stage.tasks);
+  const later = laterHolds(ordered, keepsAnother(report));
+  const stopWork = stopWorkOf(ordered, { done });
   const numbers = taskNumbers(stages);
   const tasks = tasksById(stages);
   const listAfter = stages.findLast((stage) => stage.id === 'make-first') ?? stages[0];
@@ -46,13 +52,26 @@ export function Stages({ report }: { report: Report }) {
           true. At a may-stop mark you can stop for good and have a working machine.
         </p>
         <Bar report={report} />
+        <p class="no-print">
+          When:{' '}
+          <a href={to('calendar/')} data-keep-path>
+            the calendar
+          </a>
+        </p>
       </section>
       {stages.map((stage) => (
         <Fragment key={stage.id}>
-          <Stage stage={stage} numbers={numbers} report={report} />
-          {stage === listAfter ? <MakeFirst report={report} numbers={numbers} /> : null}
-          {stage.hold ? <HoldPoint hold={stage.hold} numbers={numbers} tasks={tasks} /> : null}
-          {stage.stop ? <StoppingPoint stop={stage.stop} /> : null}
+          {later
+            .filter(({ opens }) => opens === stage.id)
+            .map((hold) => (
+              <HoldPoint key={hold.id} hold={hold} numbers={numbers} tasks={tasks} done={done} />
+            ))}
+          <Stage stage={stage} numbers={numbers} report={report} job={job} stopWork={stopWork} />
+          {stage === listAfter ? <MakeFirst report={report} job={job} /> : null}
+          {stage.hold ? <HoldPoint hold={stage.hold} numbers={numbers} tasks={tasks} done={done} /> : null}
+          {stage.stop ? (
+            <StoppingPoint stop={stage.stop} soFar={job.stops?.find(({ id }) => id === stage.stop?.id)} />
+          ) : null}
         </Fragment>
       ))}
     </>

@@ -1,17 +1,18 @@
+import { Fragment } from 'preact';
+import type { Progress } from '../../calc/core/progress.ts';
 import type { PlannedTask, StagePlan } from '../../calc/evaluate.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
-import { CannotUndo, TickBox } from './Glyphs.tsx';
+import { Blank, CannotUndo, TickBox } from './Glyphs.tsx';
+import { StopWorkRow } from './StopWorkRow.tsx';
 import { taskHours } from './words.ts';
 
 type Numbers = ReadonlyMap<string, string>;
 
 const STATE = { usable: '', cutting: 'This lathe cuts it.', out: 'Lathe out of use.' } as const;
 
-function After({ after, numbers }: { after: readonly string[]; numbers: Numbers }) {
-  const known = after.flatMap((id) => numbers.get(id) ?? []);
-  return known.length === 0 ? null : <span class="task-after">after {known.join(', ')}</span>;
-}
+const numbersOf = ({ after }: PlannedTask, numbers: Numbers): string =>
+  after.flatMap((id) => numbers.get(id) ?? []).join(', ');
 
 function About({ task }: { task: PlannedTask }) {
   return (
@@ -23,6 +24,11 @@ function About({ task }: { task: PlannedTask }) {
           <b>Safety:</b> {task.safety}
         </span>
       ) : null}
+      {task.mains ? (
+        <span class="task-note">
+          Mains: local wiring rules first, and a licensed electrician where they ask for one.
+        </span>
+      ) : null}
       {task.note ? <span class="task-note">{task.note}</span> : null}
       {task.because.length > 0 ? (
         <span class="task-note">Hours are for this path: {task.because.join('; ')}.</span>
@@ -31,20 +37,46 @@ function About({ task }: { task: PlannedTask }) {
   );
 }
 
-function Row({ task, numbers }: { task: PlannedTask; numbers: Numbers }) {
+/** On paper what is needed and the test stand in the row; on screen they stand beside it. */
+function OnPaper({ task, numbers }: { task: PlannedTask; numbers: Numbers }) {
+  const first = numbersOf(task, numbers);
+  return (
+    <span class="print-only">
+      <span class="task-note">
+        <b>Needs:</b> {task.tools}
+        {first ? `; after ${first}` : ''}. {STATE[task.lathe]}
+      </span>
+      <span class="task-note">
+        <b>Right when:</b> {task.test} <Blank what={`measured for ${task.name}`} />
+      </span>
+    </span>
+  );
+}
+
+interface RowProps {
+  readonly task: PlannedTask;
+  readonly numbers: Numbers;
+  /** The day it was ticked. */
+  readonly day: string | undefined;
+}
+
+function Row({ task, numbers, day }: RowProps) {
   const state = STATE[task.lathe];
+  const first = numbersOf(task, numbers);
   return (
     <tr class="task" {...asRow} id={`task-${task.id}`}>
       <td {...asCell}>
-        <TickBox />
+        <TickBox done={day !== undefined} />
       </td>
       <th {...asRowHead}>
         <span class="task-number">{numbers.get(task.id)}</span> {task.name}
+        {day === undefined ? null : <span class="task-note">Done on {day}.</span>}
         <About task={task} />
+        <OnPaper task={task} numbers={numbers} />
       </th>
       <td {...asCell} data-label="Needs" class="task-needs">
         <span>
-          {task.tools} <After after={task.after} numbers={numbers} />{' '}
+          {task.tools} {first ? <span class="task-after">after {first}</span> : null}{' '}
           {state ? <span class="task-state">{state}</span> : null}
         </span>
       </td>
@@ -55,8 +87,15 @@ function Row({ task, numbers }: { task: PlannedTask; numbers: Numbers }) {
   );
 }
 
-/** Every task of a stage, with a box to tick on paper. */
-export function TaskTable({ stage, numbers }: { stage: StagePlan; numbers: Numbers }) {
+interface Props {
+  readonly stage: StagePlan;
+  readonly numbers: Numbers;
+  readonly done: Progress['done'];
+  readonly stopWork: { readonly before: string; readonly say: string } | undefined;
+}
+
+/** Every task of a stage, with a box to tick on paper, and the note where mains work begins. */
+export function TaskTable({ stage, numbers, done, stopWork }: Props) {
   return (
     <table class="task-table table-stack" {...asTable} aria-label={`Tasks of stage ${stage.number}`}>
       <thead>
@@ -71,7 +110,10 @@ export function TaskTable({ stage, numbers }: { stage: StagePlan; numbers: Numbe
       </thead>
       <tbody>
         {stage.tasks.map((task) => (
-          <Row key={task.id} task={task} numbers={numbers} />
+          <Fragment key={task.id}>
+            {stopWork?.before === task.id ? <StopWorkRow say={stopWork.say} /> : null}
+            <Row task={task} numbers={numbers} day={done[task.id]} />
+          </Fragment>
         ))}
       </tbody>
     </table>

@@ -3,7 +3,7 @@
 const quoted = (text: string): string => `"${text.replaceAll('\\', '\\\\').replaceAll('"', '\\"')}"`;
 
 const rules = (line: string): string => `@page {
-  @top-left { content: ${quoted(line)}; font: 9pt sans-serif; padding-inline-start: 15mm; text-align: start; white-space: nowrap; }
+  @top-left { content: ${quoted(line)}; font: 9pt sans-serif; padding-inline-start: 13mm; text-align: start; white-space: nowrap; }
 }`;
 
 let sheet: CSSStyleSheet | undefined;

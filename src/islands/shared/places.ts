@@ -15,6 +15,9 @@ export const lathePlace = (at?: string, back?: string): string => {
   return to(`lathe/${query ? `?${query}` : ''}`);
 };
 
+/** The buy list, at one of its lines. */
+export const buyLinePlace = (part: string): string => to(`buy-list/?line=${encodeURIComponent(part)}`);
+
 /** The question that an address shows, or undefined for any other page. */
 export const questionAt = (pathname: string): string | undefined =>
   /\/questions\/([a-z0-9-]+)\/$/.exec(pathname)?.[1];

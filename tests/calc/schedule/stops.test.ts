@@ -87,6 +87,12 @@ describe.each([6, 12])('the trade’s rule of thumb, %d hours a week', (hours) =
     expect(rule - ours).toBeCloseTo(lostSessions - leaning - trouble + waitingInRule - waitingInBuilds, 9);
   });
 
+  test('each adds up from the likely hours', () => {
+    const { rule, ours, likely, lostSessions, leaning, trouble, waitingInRule, waitingInBuilds } = told;
+    expect(likely + lostSessions + waitingInRule).toBeCloseTo(rule, 9);
+    expect(likely + leaning + trouble + waitingInBuilds).toBeCloseTo(ours, 9);
+  });
+
   test('its lost sessions are our troubles and long estimates under another name', () => {
     expect(Math.abs((told.leaning + told.trouble) / told.lostSessions - 1)).toBeLessThan(0.1);
     expect(told.waitingInBuilds).toBeGreaterThan(1);
