@@ -11,6 +11,7 @@ const KINDS = {
   lathe: 'lathe/',
   question: 'questions/control/',
   'all questions': 'questions/',
+  'quick sheet': 'quick/',
   plan: 'plan/',
   calendar: 'calendar/',
   'book, a room': 'book/control/',

@@ -10,6 +10,7 @@ import { type AlternativeFigures, alternativesOf, ofPath } from './worth/alterna
 import { columnOrder } from './worth/columns.ts';
 import { type Worth, worthOf } from './worth/worth.ts';
 
+export { CONVERSION } from './core/alternative.ts';
 export type { Family } from './core/family.ts';
 export { isFamily, usualFamily } from './core/family.ts';
 export { type Carried, carriedBy } from './paths/carried.ts';
@@ -42,7 +43,6 @@ export {
 export { type Swings, swingsOf } from './paths/swings.ts';
 export type { UnknownSwing } from './paths/unknown-swings.ts';
 export type { AlternativeFigures } from './worth/alternatives.ts';
-export { CONVERSION } from './worth/columns.ts';
 export type { Payback } from './worth/payback.ts';
 export type { Signal } from './worth/signals.ts';
 export type { WorthVerdict } from './worth/verdict.ts';

@@ -5,10 +5,6 @@ import { besideTheLathe } from './alternatives-manual.ts';
 import { motorsOnIt } from './alternatives-motors.ts';
 import { somebodyElse } from './alternatives-others.ts';
 
-/** Said beside every figure of an alternative. */
-export const alternativesBasis =
-  'Planning figures from memory of the trade, not quotations, of the same month as the newest edition of prices.';
-
 /**
  * Everything else that may answer the same wish, from what costs least. Money, hours and chances are planning figures
  * from memory of the trade; those with motors are worked out on your own lathe.

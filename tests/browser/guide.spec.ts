@@ -11,7 +11,7 @@ test('a newcomer answers the first questions and sees the card and the link move
   await expect(page.locator('.option input:checked')).toHaveCount(0);
 
   await page.locator('#which-lathe-spare-lathe').check();
-  await expect(page.getByRole('status').getByText(/Typically/)).toBeVisible();
+  await expect(page.getByRole('status').getByText(/Money: .*Hours: /)).toBeVisible();
   expect(fragment(page)).toContain('which-lathe=spare-lathe');
 
   await page.getByRole('link', { name: 'Continue' }).click();

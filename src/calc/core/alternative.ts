@@ -12,6 +12,9 @@ export interface Ability {
 /** The rows in which a conversion and everything else are compared. */
 export const abilityRows = ['threads', 'profiles', 'batches', 'handUse', 'reversible'] as const;
 
+/** The owner's own plan among the alternatives: its id in the order of the columns. */
+export const CONVERSION = 'conversion';
+
 export type AbilityRow = (typeof abilityRows)[number];
 
 /** Something that may go wrong with it. Chance as fractions of one; dollars and hours if it does; judgement. */

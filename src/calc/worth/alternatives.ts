@@ -29,6 +29,8 @@ export interface AlternativeFigures {
   readonly weeksOut: Spread;
   /** What using it costs in a year; undefined where it costs nothing more, or where nothing is known of the parts. */
   readonly perYear: { readonly money: Spread; readonly hours: Spread } | undefined;
+  /** Something is paid for as it is used. */
+  readonly paidByUse: boolean;
   /** Worked out on the owner's lathe as a path of answers. */
   readonly asPath: Path | undefined;
   /** Why it is looked at before a conversion; undefined where nothing speaks for it first. */
@@ -70,6 +72,7 @@ export function alternativesOf(
     ...('path' in alternative.costs
       ? ofPath(onOwnLathe(alternative.costs.path, path), book)
       : ofBands(own, alternative, families)),
+    paidByUse: 'use' in alternative.costs && alternative.costs.use !== undefined,
     first: reasonFirst(alternative, own.planned.state),
   }));
 }

@@ -1,10 +1,7 @@
 import type { State } from '../choices/state.ts';
-import type { Alternative } from '../core/alternative.ts';
+import { type Alternative, CONVERSION } from '../core/alternative.ts';
 import { reasonFirst } from './alternatives.ts';
 import type { WorthVerdict } from './verdict.ts';
-
-/** The owner's own plan among the columns. */
-export const CONVERSION = 'conversion';
 
 /**
  * In which order the columns stand: what the verdict points at first, then what speaks for itself on this path, in the

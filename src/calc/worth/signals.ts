@@ -9,7 +9,12 @@ export interface Signal {
   /** stop: we would not. look: think again. */
   readonly level: 'stop' | 'look';
   readonly say: string;
+  /** Questions and figures that it rests on, by id; `PARTS` for the parts that were named. */
+  readonly rests: readonly string[];
 }
+
+/** Stands among what a signal rests on for the families of parts. */
+const PARTS = 'parts';
 
 const FEW_JOBS = 5;
 const FEW_EVENINGS = 2;
@@ -60,10 +65,11 @@ function cheaperOutside({ families, outside, money, hobby }: Known): string | un
   return `The same parts cost about ${dollarsIn(outside)} a year outside; the conversion costs ${round(money.p50 / outside)} years of that.`;
 }
 
-const signals: readonly { id: string; level: Signal['level']; speaks: Speaks }[] = [
+const signals: readonly { id: string; level: Signal['level']; rests: readonly string[]; speaks: Speaks }[] = [
   {
     id: 'worn-bed',
     level: 'stop',
+    rests: ['condition'],
     speaks: when(
       WORN,
       'The bed is worn by more than 0.05 mm near the chuck, or cracked: no control can set that out.',
@@ -72,11 +78,13 @@ const signals: readonly { id: string; level: Signal['level']; speaks: Speaks }[]
   {
     id: 'nobody-wires',
     level: 'stop',
+    rests: ['who-wires'],
     speaks: when(NOBODY_WIRES, 'Nobody can do the mains wiring; that comes before any purchase.'),
   },
   {
     id: 'only-lathe-earns',
     level: 'stop',
+    rests: ['which-lathe', 'others-at-machine'],
     speaks: when(
       ONLY_WITH_PEOPLE,
       'It is the only lathe and people work with it: it would stand still for months.',
@@ -85,6 +93,7 @@ const signals: readonly { id: string; level: Signal['level']; speaks: Speaks }[]
   {
     id: 'threads-only',
     level: 'look',
+    rests: ['purpose', 'control'],
     speaks: ({ present: { planned } }) =>
       ONLY_THREADS(planned.state) && MORE_THAN_A_MOTOR(planned.state)
         ? 'Threads alone need one motor on the lead screw, or change gears.'
@@ -93,20 +102,21 @@ const signals: readonly { id: string; level: Signal['level']; speaks: Speaks }[]
   {
     id: 'single-parts-only',
     level: 'look',
+    rests: ['purpose'],
     speaks: when(ONLY_SINGLE, 'Single parts take longer to program than to turn.'),
   },
-  { id: 'few-jobs', level: 'look', speaks: fewJobs },
-  { id: 'few-evenings', level: 'look', speaks: fewEvenings },
-  { id: 'saves-nothing', level: 'stop', speaks: savesNothing },
-  { id: 'slow-return', level: 'look', speaks: slowReturn },
-  { id: 'cheaper-outside', level: 'look', speaks: cheaperOutside },
+  { id: 'few-jobs', level: 'look', rests: [PARTS], speaks: fewJobs },
+  { id: 'few-evenings', level: 'look', rests: ['hours-per-week'], speaks: fewEvenings },
+  { id: 'saves-nothing', level: 'stop', rests: [PARTS], speaks: savesNothing },
+  { id: 'slow-return', level: 'look', rests: [PARTS], speaks: slowReturn },
+  { id: 'cheaper-outside', level: 'look', rests: [PARTS], speaks: cheaperOutside },
 ];
 
 /** What speaks against converting here, the gravest first; empty where nothing does. */
 export function signalsOf(known: Known): Signal[] {
-  const heard = signals.flatMap(({ id, level, speaks }) => {
+  const heard = signals.flatMap(({ id, level, rests, speaks }) => {
     const say = speaks(known);
-    return say === undefined ? [] : [{ id, level, say }];
+    return say === undefined ? [] : [{ id, level, say, rests }];
   });
   return heard.sort((a, b) => Number(a.level === 'look') - Number(b.level === 'look'));
 }

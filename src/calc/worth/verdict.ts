@@ -25,8 +25,12 @@ const HARD_SHAPES = compile(any(is('purpose', 'profiles', 'thread-cutting')));
 /** Years over which an owner is asked to look ahead. */
 const AHEAD = 5;
 
+/** The ten ways in the middle of the twenty: from the sixth to the fifteenth. */
+const [FROM, TO] = [5, 14];
+
+/** What it takes, as a range and never as one figure. */
 const effort = ({ money, hours }: Known): string =>
-  `It takes about ${dollarsIn(money.p50)} and ${round(hours.twenty[4]!)} to ${round(hours.twenty[15]!)} hours`;
+  `In half of the ways it takes ${dollarsIn(money.twenty[FROM]!)} to ${dollarsIn(money.twenty[TO]!)} and ${round(hours.twenty[FROM]!)} to ${round(hours.twenty[TO]!)} hours`;
 
 /** Pay-back in words, at the dearer hour: without the building and with it. */
 function backIn({ payback, saved, families }: Known): string[] {

@@ -1,3 +1,15 @@
+import {
+  type ChoiceSwing,
+  effectsOfQuestion,
+  type QuestionEffects,
+  type Receipt,
+  receiptOf,
+  type SideBySide,
+  type Swings,
+  sideBySide,
+  swingsOf,
+  widestOpen,
+} from '../../calc/choosing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
 import {
@@ -11,6 +23,7 @@ import {
   type Working,
   workingOf,
 } from '../../calc/working.ts';
+import { alternatives } from '../../content/alternatives.ts';
 import { currentEdition, editionByName } from '../../content/edition.ts';
 import { today } from '../buy/day.ts';
 
@@ -20,9 +33,23 @@ export interface Answers {
   readonly calendar: Calendar;
   readonly staged: StagedOrAtOnce;
   readonly stops: readonly StopPlan[];
+  readonly 'side-by-side': SideBySide;
+  readonly swings: Swings;
+  /** Undefined where the question is not asked on the path. */
+  readonly effects: QuestionEffects | undefined;
+  readonly receipt: Receipt;
+  readonly widest: readonly ChoiceSwing[];
 }
 
 export type AnswerName = keyof Answers;
+
+/** What some answers need to know besides the path: the question, the path before. */
+interface Details {
+  readonly effects: string;
+  readonly receipt: Path;
+}
+
+export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Details[Name] : undefined;
 
 const bookOf = ({ edition }: Path): PriceBook => editionByName(edition) ?? currentEdition;
 
@@ -35,13 +62,21 @@ function firstDayOf({ start, progress }: Path): Pick<CalendarOptions, 'start'> {
   return start !== undefined && isUnderWay && start < now ? { start: now } : {};
 }
 
-const workedOut: { readonly [Name in AnswerName]: (path: Path) => Answers[Name] } = {
+const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<Name>) => Answers[Name] } = {
   working: (path) => workingOf(path, bookOf(path), path.progress),
   calendar: (path) => calendarOf(path, bookOf(path), { ...progressOf(path), ...firstDayOf(path) }),
   staged: (path) => stagedOrAtOnce(path, bookOf(path)),
   stops: (path) => stoppingPoints(path, bookOf(path)),
+  'side-by-side': (path) => sideBySide(path, bookOf(path), alternatives),
+  swings: (path) => swingsOf(path, bookOf(path)),
+  effects: (path, question) => effectsOfQuestion(path, bookOf(path), question),
+  receipt: (path, before) => receiptOf(before, path, bookOf(path)),
+  widest: (path) => widestOpen(path, bookOf(path)),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */
-export const answerTo = <Name extends AnswerName>(name: Name, path: Path): Answers[Name] =>
-  workedOut[name](path);
+export const answerTo = <Name extends AnswerName>(
+  name: Name,
+  path: Path,
+  detail: DetailOf<Name>,
+): Answers[Name] => workedOut[name](path, detail);

@@ -1,5 +1,5 @@
 import type { Path } from '../../calc/core/path.ts';
-import type { AnswerName, Answers } from './answers.ts';
+import type { AnswerName, Answers, DetailOf } from './answers.ts';
 
 interface Reply {
   readonly number: number;
@@ -41,21 +41,40 @@ function open(): Worker | undefined {
   return worker;
 }
 
-const here = async <Name extends AnswerName>(name: Name, path: Path): Promise<Answers[Name]> =>
-  (await import('./answers.ts')).answerTo(name, path);
+async function here<Name extends AnswerName>(
+  name: Name,
+  path: Path,
+  detail: DetailOf<Name>,
+): Promise<Answers[Name]> {
+  return (await import('./answers.ts')).answerTo(name, path, detail);
+}
 
-/** Asks for an answer that takes a while; where no worker can be had it is worked out on the page. */
-export async function ask<Name extends AnswerName>(name: Name, path: Path): Promise<Answers[Name]> {
+/** The page no longer wants it: it is not begun, and its promise stays open for nobody. */
+function withdraw(mine: number): void {
+  if (waiting.delete(mine)) worker?.postMessage({ withdrawn: mine });
+}
+
+/**
+ * Asks for an answer that takes a while; where no worker can be had it is worked out on the page. Once `unwanted` is
+ * aborted the answer never comes.
+ */
+export async function ask<Name extends AnswerName>(
+  name: Name,
+  path: Path,
+  detail: DetailOf<Name>,
+  unwanted?: AbortSignal,
+): Promise<Answers[Name]> {
   const beside = open();
-  if (!beside) return here(name, path);
+  if (!beside) return here(name, path, detail);
   number += 1;
   const mine = number;
   const answer = new Promise<Answers[Name]>((resolve, reject) => {
     waiting.set(mine, { resolve, reject });
-    beside.postMessage({ number: mine, name, path });
+    beside.postMessage({ number: mine, name, path, detail });
   });
+  unwanted?.addEventListener('abort', () => withdraw(mine));
   return answer.catch((fault: unknown) => {
-    if (refused) return here(name, path);
+    if (refused) return here(name, path, detail);
     throw fault;
   });
 }

@@ -1,31 +1,72 @@
 import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
 import type { Receipt } from '../receipts.ts';
-import { plain, roundHours, roundMoney } from '../shared/format.ts';
-import { questionPlace } from '../shared/places.ts';
+import { toShown } from '../shared/currency.ts';
+import { counted, plain, roundHours, roundMoney, signed } from '../shared/format.ts';
+import { placeOfQuestion } from '../shared/question-place.ts';
 import { $receipts } from '../stores.ts';
 import { QuestionLink } from './QuestionLink.tsx';
+import { Undo } from './Receipt.tsx';
+import { sayReceipt } from './receipt-words.ts';
+import { useTold } from './use-told.ts';
 
 const SHOWN = 5;
 
-const signed = (n: number, text: string): string => (n > 0 ? `+${text}` : n < 0 ? `−${text}` : '0');
+function moneyBy(n: number): string {
+  const by = roundMoney(toShown(n));
+  return by === 0 ? '0' : `${by > 0 ? '+' : ''}${signed(by)}`;
+}
 
-const moneyBy = (n: number): string => signed(roundMoney(n), `$${plain(Math.abs(roundMoney(n)))}`);
-const hoursBy = (n: number): string => `${signed(roundHours(n), plain(Math.abs(roundHours(n)), 1))} h`;
+function hoursBy(n: number): string {
+  const by = roundHours(n);
+  return `${by > 0 ? '+' : ''}${plain(by, 1)} h`;
+}
 
-function Row({ receipt: { decision, name, moved, lost } }: { receipt: Receipt }) {
-  const waiting = lost ? '?' : '…';
+function Name({ receipt: { decision, name } }: { receipt: Receipt }): ComponentChildren {
+  return decision ? <QuestionLink href={placeOfQuestion(decision)}>{name}</QuestionLink> : name;
+}
+
+function Row({ receipt }: { receipt: Receipt }) {
+  const told = useTold(receipt);
+  const waiting = told === 'lost' ? '?' : '…';
+  const known = told === 'lost' ? undefined : told;
   return (
     <tr>
       <th scope="row">
-        {decision ? <QuestionLink href={questionPlace(decision)}>{name}</QuestionLink> : name}
+        <Name receipt={receipt} />
       </th>
-      <td class="number">{moved ? moneyBy(moved.moneyAfter - moved.moneyBefore) : waiting}</td>
-      <td class="number">{moved ? hoursBy(moved.hoursAfter - moved.hoursBefore) : waiting}</td>
+      <td class="number">{known ? moneyBy(known.money.p50) : waiting}</td>
+      <td class="number">{known ? hoursBy(known.hours.p50) : waiting}</td>
     </tr>
   );
 }
 
-/** The last changes and what each of them moved. */
+function Told({ receipt, isNewest }: { receipt: Receipt; isNewest: boolean }) {
+  return (
+    <li>
+      <b>
+        <Name receipt={receipt} />: {receipt.saidNow}.
+      </b>{' '}
+      {sayReceipt(receipt, useTold(receipt))} {isNewest ? <Undo name={receipt.name} /> : null}
+    </li>
+  );
+}
+
+/** Every change since the page was opened, in words, newest first; the newest can be taken back. */
+function History({ receipts }: { receipts: readonly Receipt[] }) {
+  return (
+    <details class="history">
+      <summary>{counted(receipts.length, 'change')} in words</summary>
+      <ol class="receipts">
+        {receipts.map((receipt, at) => (
+          <Told key={receipt.number} receipt={receipt} isNewest={at === 0} />
+        ))}
+      </ol>
+    </details>
+  );
+}
+
+/** The last changes and what each of them moved, and all of them in words. */
 export function CardMoved() {
   const receipts = useStore($receipts);
   if (receipts.length === 0) return null;
@@ -51,6 +92,7 @@ export function CardMoved() {
         </tbody>
       </table>
       <p class="quiet">Typical change at each answer, newest first.</p>
+      <History receipts={receipts} />
     </section>
   );
 }

@@ -3,8 +3,11 @@ import type { Decision, Option, Skill } from '../../calc/core/decision.ts';
 import type { Block } from '../../calc/evaluate.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { Blocked } from './Blocked.tsx';
+import { EffectStrip } from './EffectStrip.tsx';
+import { sayInShort } from './effect-words.ts';
+import type { Strips } from './use-strips.ts';
 
-const SKILLS: Readonly<Record<Skill, string>> = {
+export const SKILLS: Readonly<Record<Skill, string>> = {
   1: 'anyone’s',
   2: 'a handy person’s',
   3: 'a careful amateur’s',
@@ -25,9 +28,12 @@ interface RowProps {
   readonly onPick: (picked: boolean) => void;
   readonly children?: ComponentChildren;
   readonly blockedBy?: string;
+  /** What choosing it would do: drawn, and in one breath. */
+  readonly effect?: ComponentChildren;
+  readonly inShort?: string;
 }
 
-/** One row of the list: mark, title, what it is. */
+/** One row of the list: mark, title, what it is, what it would do. */
 export function ChoiceRow({
   id,
   decision,
@@ -38,9 +44,11 @@ export function ChoiceRow({
   onPick,
   children,
   blockedBy,
+  effect,
+  inShort,
 }: RowProps) {
   const kind = `option${picked ? ' is-chosen' : ''}${disabled ? ' is-blocked' : ''}`;
-  const described = blockedBy ? `${id}-about ${blockedBy}` : `${id}-about`;
+  const described = [`${id}-about`, blockedBy, inShort ? `${id}-effect` : ''].filter(Boolean).join(' ');
   return (
     <div class={kind}>
       <input
@@ -59,8 +67,14 @@ export function ChoiceRow({
         <p class="option-about" id={`${id}-about`}>
           {about}
         </p>
-        {children}
       </div>
+      {effect}
+      {inShort ? (
+        <p id={`${id}-effect`} hidden>
+          {inShort}
+        </p>
+      ) : null}
+      {children}
     </div>
   );
 }
@@ -97,13 +111,15 @@ interface Props {
   readonly block?: Block | undefined;
   /** The question does not arise, so nothing can be picked. */
   readonly idle: boolean;
+  readonly strips: Strips;
   readonly onPick: (picked: boolean) => void;
 }
 
 /** An answer with what it is, what it brings and what goes wrong. A blocked one stays, with the reason and a way out. */
-export function OptionBlock({ decision, option, picked, block, idle, onPick }: Props) {
+export function OptionBlock({ decision, option, picked, block, idle, strips, onPick }: Props) {
   const id = `${decision.id}-${option.id}`;
   const why = `${id}-why`;
+  const effect = strips.of(option.id);
   return (
     <ChoiceRow
       id={id}
@@ -113,6 +129,12 @@ export function OptionBlock({ decision, option, picked, block, idle, onPick }: P
       picked={picked}
       disabled={idle || block !== undefined}
       onPick={onPick}
+      effect={
+        idle || block ? null : (
+          <EffectStrip name={option.label} effect={effect} scale={strips.scale} isOld={strips.isOld} />
+        )
+      }
+      inShort={effect && !block ? sayInShort(effect) : ''}
       {...(block ? { blockedBy: why } : {})}
     >
       {option.incomplete ? (

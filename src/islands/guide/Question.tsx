@@ -10,21 +10,12 @@ import { useReady } from '../shared/ready.ts';
 import { $path, $report, answer } from '../stores.ts';
 import { ChoiceRow, OptionBlock } from './OptionBlock.tsx';
 import { choiceOf, neighbour, placeOf } from './order.ts';
+import { pick } from './pick.ts';
 import { QuestionLink } from './QuestionLink.tsx';
 import { Receipt } from './Receipt.tsx';
 import { Standing } from './Standing.tsx';
-
-/** Ticks or unticks one of several answers; with the last one gone the question is unanswered again. */
-function toggle(id: string, option: string, picked: boolean): void {
-  const others = ($path.get().answers[id] ?? []).filter((other) => other !== option);
-  const answers = picked ? [...others, option] : others;
-  answer(id, answers.length > 0 ? answers : undefined);
-}
-
-function pick(decision: Decision, option: string, picked: boolean): void {
-  if (decision.many) toggle(decision.id, option, picked);
-  else answer(decision.id, [option]);
-}
+import { StripHead } from './StripHead.tsx';
+import { useStrips } from './use-strips.ts';
 
 function Head({ decision }: { decision: Decision }) {
   const { room, number, of } = placeOf(decision);
@@ -64,10 +55,12 @@ function Answers({ decision, given, choice }: AnswersProps) {
   const ready = useReady();
   const idle = choice?.status === 'not-asked';
   const unsure = given !== undefined && given.length === 0;
+  const strips = useStrips(decision.id);
   return (
     <fieldset aria-labelledby="question-title question-how" disabled={!ready}>
       <legend id="question-how">{decision.many ? 'Tick all that apply' : 'Choose one'}</legend>
-      <div class="options options-plain">
+      {idle ? null : <StripHead scale={strips.scale} />}
+      <div class={idle ? 'options options-plain' : 'options'}>
         {decision.options.map((option) => (
           <OptionBlock
             key={option.id}
@@ -76,6 +69,7 @@ function Answers({ decision, given, choice }: AnswersProps) {
             picked={given?.includes(option.id) ?? false}
             block={choice?.blocked.find((block) => block.option === option.id)}
             idle={idle}
+            strips={strips}
             onPick={(picked) => pick(decision, option.id, picked)}
           />
         ))}

@@ -16,6 +16,9 @@ export function Outline({ report }: { report: Report }) {
         <a class="button small" href={lathePlace()} data-keep-path>
           Start with your lathe
         </a>
+        <a class="button small" href={to('quick/')} data-keep-path>
+          Quick sheet
+        </a>
         <a class="button small" href={to('questions/')} data-keep-path>
           Every question
         </a>

@@ -3,6 +3,7 @@ import type { Report, Verdict } from '../../calc/evaluate.ts';
 import { tallyOf } from '../guide/tally.ts';
 import { $limits } from '../preferences.ts';
 import { counted, hoursRange } from '../shared/format.ts';
+import { to } from '../shared/places.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { summaryOf } from './words.ts';
 
@@ -61,6 +62,11 @@ export function VerdictRow({ report }: { report: Report }) {
         <p class="verdict">
           Half of the ways this could turn out cost <b class="figure">{cost}</b> and take{' '}
           <b class="figure">{hours}</b>; <b>{over}</b> pass {limit}.
+        </p>
+        <p class="no-print">
+          <a href={to('worth-it/')} data-keep-path>
+            Is it worth it: your parts, everything else that may answer the wish, and what swings it
+          </a>
         </p>
       </div>
       <div class="small">

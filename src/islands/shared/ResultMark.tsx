@@ -11,7 +11,8 @@ export interface ResultMarkProps {
 const WORDS: Record<Result, string> = { ok: 'ok', look: 'look', stop: 'stop', 'not-yet': 'not yet' };
 const OCTAGON = 'M5.4 1.5h5.2l3.9 3.9v5.2l-3.9 3.9H5.4l-3.9-3.9V5.4z';
 
-function Shape({ result, empty }: { result: Result; empty: boolean }) {
+/** The shape of a result on a square of 16, for drawings that have their words beside them. */
+export function MarkShape({ result, empty = false }: { result: Result; empty?: boolean }) {
   switch (result) {
     case 'ok':
       return <path d="M1.75 1.75h12.5v12.5H1.75zM4.6 8.2l2.5 2.6 4.5-5.4" />;
@@ -36,7 +37,7 @@ export function ResultMark({ result, word = WORDS[result], empty = false }: Resu
   return (
     <span class={`result result-${empty ? 'none' : result}`}>
       <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">
-        <Shape result={result} empty={empty} />
+        <MarkShape result={result} empty={empty} />
       </svg>
       <span class="result-word">{word}</span>
     </span>
