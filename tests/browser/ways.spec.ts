@@ -33,12 +33,12 @@ async function freeFew(page: Page): Promise<void> {
 
 test('limits, a search, its chart and list, a way opened and taken back', async ({ page }) => {
   await open(page);
-  await setMoney(page, '4.5k');
+  await setMoney(page, '9k');
   await page.getByLabel('It must cut threads').check();
   await find(page).click();
   await expect(found(page)).toBeVisible({ timeout: 45_000 });
   await expect(page.getByText(/by rules, limits and bounds, without a visit/)).toBeVisible();
-  await expect(page.getByText(/Limits it was asked to keep: money: at most \$4,500;/)).toBeVisible();
+  await expect(page.getByText(/Limits it was asked to keep: money: at most \$9,000;/)).toBeVisible();
   await expect(page.getByText('Least money').first()).toBeVisible();
 
   const spots = page.getByRole('listbox', { name: /Money against hours/ }).getByRole('option');

@@ -67,7 +67,7 @@ function* run(task: Task, goal: Goal, frontier: Frontier, tally: Tally): Generat
 /**
  * Finds a way: first the cheapest that keeps to the limits, then every way that no other beats; where there is none,
  * which limits would have to give way. Exact: rules, limits and checks hold for every path, and what is left out is left
- * out by bounds that hold in each of the 2,000 builds. Yields progress every hundred steps; stop by not going on. Throws
+ * out by bounds that hold in each of the 2,000 builds. Yields progress every hundred steps and after each way worked out; stop by not going on. Throws
  * where a free question is unknown or takes several answers.
  */
 export function* searchWays(

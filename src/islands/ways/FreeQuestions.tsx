@@ -60,7 +60,8 @@ export function FreeQuestions({ carried, free, setFree }: Props) {
       <h2>Free questions</h2>
       <p class="small">
         {counted(free.length, 'question')} may be answered anew; every other stands as in your plan. Ticked to
-        begin with: the {USUALLY_FREE} that carry most, open ones first.
+        begin with: the {USUALLY_FREE} that carry most, open ones first. What it drives, whom it serves and
+        how it is used by hand are yours to say: tick those too if you would take less.
       </p>
       <p class="notice-actions no-print">
         <button type="button" class="button small" onClick={() => setFree(usuallyFree(carried))}>

@@ -4,11 +4,16 @@ import { decisionById, rooms } from '../../calc/guide.ts';
 /** As many questions as are decided in a few seconds. */
 export const USUALLY_FREE = 14;
 
+/** What the machine is to do is the owner's to say: the search would only ever ask less of it. */
+const OWNERS_TO_SAY = ['driven-axes', 'machines-served', 'hand-use'];
+
 const isOpen = ({ status }: Carried): boolean => status === 'open' || status === 'clash';
 
 /** What is free before the owner says so: the open questions that carry most, then the answered ones that do. */
 export function usuallyFree(carried: readonly Carried[], count = USUALLY_FREE): string[] {
-  const moving = carried.filter(({ money, hours }) => money > 0 || hours > 0);
+  const moving = carried.filter(
+    ({ decision, money, hours }) => (money > 0 || hours > 0) && !OWNERS_TO_SAY.includes(decision),
+  );
   const openFirst = [...moving.filter(isOpen), ...moving.filter((each) => !isOpen(each))];
   return openFirst.slice(0, count).map(({ decision }) => decision);
 }

@@ -100,6 +100,7 @@ test('free to begin with: open ones that carry most, then answered ones, and non
   const carried = [of('a', 'answered', 900), of('b', 'open', 500), of('c', 'open', 20), of('d', 'open', 0)];
   expect(usuallyFree(carried, 2)).toEqual(['b', 'c']);
   expect(usuallyFree(carried)).toEqual(['b', 'c', 'a']);
+  expect(usuallyFree([of('driven-axes', 'open', 2000), ...carried])).toEqual(['b', 'c', 'a']);
 });
 
 test('what this device remembers of the demands is taken as far as it makes sense', () => {

@@ -67,7 +67,7 @@ export class Descent {
     this.depths = task.order.map(() => newDepth(this.root));
   }
 
-  /** Goes through the tree. Yields now and then, so that whoever runs it can stop. */
+  /** Goes through the tree. Yields now and then, and after each way worked out, so that whoever runs it can stop. */
   *run(): Generator<Counts, Counts> {
     const { depths } = this;
     if (!this.judgeRoot()) return this.counts(1);
@@ -76,9 +76,13 @@ export class Descent {
       return this.counts(1);
     }
     let depth = 0;
+    let told = 0;
     this.open(0);
     while (depth >= 0) {
-      if (this.nodes % PAUSE === 0) yield this.counts(shareDone(depths, depth));
+      if (this.nodes % PAUSE === 0 || this.leaves > told) {
+        told = this.leaves;
+        yield this.counts(shareDone(depths, depth));
+      }
       depth = this.step(depth);
     }
     return this.counts(1);
