@@ -1,6 +1,7 @@
 import { atom } from 'nanostores';
 import type { SizeClass } from '../calc/core/machine.ts';
 import type { Answer, Path } from '../calc/core/path.ts';
+import type { Progress } from '../calc/core/progress.ts';
 import type { Report } from '../calc/evaluate.ts';
 import { factById, sizeNames } from '../calc/facts.ts';
 import { decisionById } from '../calc/guide.ts';
@@ -61,8 +62,30 @@ function takeUpOwn(own: Own): void {
   const path = $path.get();
   if (leftOut || sameOwn(own, ownOf(path))) return;
   if (isElsewhere && own.purchases) addNote(OWN_COUNTED);
-  place(withOwn(path, own));
+  place(withOffered(withOwn(path, own)));
 }
+
+/** Ticks, readings and hours that came in the link. */
+let offered: Progress | undefined;
+
+/** They are shown where this device has none of its own; else the owner is asked. */
+function withOffered(path: Path): Path {
+  if (!offered) return path;
+  if (!path.progress) return { ...path, progress: offered };
+  if (!sameOwn({ progress: offered }, { progress: path.progress })) addNote(TICKS_OFFERED);
+  return path;
+}
+
+/** Takes the ticks, readings and hours of the link in place of those kept here. */
+export function takeOffered(): void {
+  dismiss('ticks-offered');
+  if (offered) changeQuietly({ ...$path.get(), progress: offered });
+}
+
+const TICKS_OFFERED: Note = {
+  kind: 'ticks-offered',
+  say: 'This link carries ticks, readings and hours. This device has its own, which stand here; notes are never in a link.',
+};
 
 /** Shows a path from elsewhere without the quotes and orders kept here; they stay kept. */
 export function leaveOwnOut(): void {
@@ -99,7 +122,8 @@ function openPath(fragment: string, remembered?: string): void {
   const takenUp =
     fragment === '' && remembered !== undefined && remembered !== encodePath(decodePath('').path);
   const { path: read, notes } = decodePath(takenUp ? remembered : fragment);
-  const path = leftOut ? read : withOwn(read, $own.get());
+  offered = read.progress;
+  const path = withOffered(withOwn(read, leftOut ? {} : $own.get()));
   isElsewhere = fragment !== '' && remembered !== undefined && remembered !== encodePath(read);
   $receipts.set([]);
   $notes.set(takenUp ? [TAKEN_UP, ...notes] : notes);

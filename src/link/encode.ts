@@ -1,12 +1,14 @@
 import type { Path } from '../calc/core/path.ts';
 import { factById } from '../calc/facts.ts';
 import { NOT_SURE, toLink, VERSION } from './grammar.ts';
+import { progressPairs } from './progress.ts';
 
 /**
  * The path as the readable fragment of a link, without the '#': grammar version, then keys in alphabetical order.
- * Every answer the owner gave is carried, even where it equals what would be assumed; nothing else is.
+ * Every answer the owner gave is carried, even where it equals what would be assumed; of what is private only the ticks,
+ * readings and hours, and only when asked for.
  */
-export function encodePath(path: Path): string {
+export function encodePath(path: Path, also: { readonly progress?: boolean } = {}): string {
   const pairs: [string, string][] = [
     ['edition', path.edition],
     ['size', path.size],
@@ -17,6 +19,7 @@ export function encodePath(path: Path): string {
     ...Object.entries(path.facts).map(([id, value]): [string, string] => [id, factText(id, value)]),
   ];
   if (path.owned.length > 0) pairs.push(['have', [...path.owned].sort().join(',')]);
+  if (also.progress && path.progress) pairs.push(...progressPairs(path.progress));
   pairs.sort(([a], [b]) => (a < b ? -1 : 1));
   return `${VERSION}?${pairs.map(([key, value]) => `${key}=${encodeValue(value)}`).join('&')}`;
 }
@@ -26,5 +29,6 @@ function factText(id: string, value: number): string {
   return fact ? toLink(fact, value) : String(value);
 }
 
-/** Commas stay readable; whatever a fragment cannot hold is escaped. */
-const encodeValue = (value: string): string => encodeURIComponent(value).replaceAll('%2C', ',');
+/** Commas, colons and strokes stay readable; whatever a fragment cannot hold is escaped. */
+const encodeValue = (value: string): string =>
+  encodeURIComponent(value).replaceAll('%2C', ',').replaceAll('%3A', ':').replaceAll('%2F', '/');

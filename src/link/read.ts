@@ -1,9 +1,11 @@
 import type { SizeClass } from '../calc/core/machine.ts';
 import type { Answer, Path } from '../calc/core/path.ts';
 import { emptyPath } from '../calc/core/path.ts';
+import { nothingDone, type Progress } from '../calc/core/progress.ts';
 import { factById } from '../calc/facts.ts';
 import { decisionById } from '../calc/guide.ts';
 import { fromLink, NOT_SURE, nowCalled, VERSION } from './grammar.ts';
+import { isProgressKey, type ProgressKey, readProgressPair } from './progress.ts';
 
 /** Something in a link that could not be used as it stands. Shown once; nothing is dropped silently. */
 export interface LinkNote {
@@ -38,6 +40,7 @@ interface Draft {
   readonly facts: Record<string, number>;
   readonly answers: Record<string, Answer>;
   owned: string[];
+  progress?: Progress;
 }
 
 const sizes: readonly string[] = ['small', 'medium', 'large'];
@@ -106,6 +109,7 @@ function readPair(draft: Draft, key: string, value: string, known: Known): LinkN
   if (key === 'edition') return readEdition(draft, value, known);
   if (key === 'size') return readSize(draft, value);
   if (key === 'have') return readOwned(draft, value, known);
+  if (isProgressKey(key)) return readJob(draft, key, value);
   if (factById(key)) return readFact(draft, key, value);
   if (decisionById(key)) return readAnswer(draft, key, value);
   return {
@@ -142,6 +146,16 @@ function readOwned(draft: Draft, value: string, known: Known): LinkNote[] {
   ];
   draft.owned = named.filter((id) => known.parts.has(id));
   return named.filter((id) => !known.parts.has(id)).map((id) => unknownAnswer('what you already have', id));
+}
+
+/** Ticks, readings and hours that somebody put into the link. */
+function readJob(draft: Draft, key: ProgressKey, value: string): LinkNote[] {
+  const { progress, odd } = readProgressPair(key, value);
+  draft.progress = { ...(draft.progress ?? nothingDone), ...progress };
+  return odd.map((piece) => ({
+    kind: 'unknown-answer',
+    say: `What was done: “${quote(piece)}” cannot be read. It was left out.`,
+  }));
 }
 
 function readFact(draft: Draft, key: string, value: string): LinkNote | undefined {

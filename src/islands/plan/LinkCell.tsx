@@ -16,7 +16,9 @@ async function copied(text: string): Promise<string> {
 
 /** The link that is the plan: to copy, or to show to a telephone. Paper has it in full at its head. */
 export function LinkCell() {
-  const link = addressOf(encodePath(useStore($path)));
+  const path = useStore($path);
+  const [ticks, setTicks] = useState(false);
+  const link = addressOf(encodePath(path, { progress: ticks }));
   const [said, setSaid] = useState('');
   const [shown, setShown] = useState(false);
   return (
@@ -24,11 +26,17 @@ export function LinkCell() {
       <div>
         <span class="cell-label">Link</span>
         <p>Opens this very plan on any device. Nothing leaves yours.</p>
-        <button
-          type="button"
-          class="button small"
-          onClick={async () => setSaid(await copied(addressOf(encodePath($path.get()))))}
-        >
+        {path.progress ? (
+          <label class="choice">
+            <input
+              type="checkbox"
+              checked={ticks}
+              onChange={(event) => setTicks(event.currentTarget.checked)}
+            />
+            <span>With my ticks, readings and hours; notes and prices stay here</span>
+          </label>
+        ) : null}
+        <button type="button" class="button small" onClick={async () => setSaid(await copied(link))}>
           Copy the link
         </button>
         <button type="button" class="button small" aria-expanded={shown} onClick={() => setShown(!shown)}>

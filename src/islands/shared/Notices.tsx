@@ -2,9 +2,9 @@ import { useStore } from '@nanostores/preact';
 import { $ownNotes, dismissOwn, dropDamaged } from '../kept-lines.ts';
 import { saveFile } from '../save-file.ts';
 import { $setAside } from '../set-aside.ts';
-import { $notes, dismiss, leaveOwnOut, type Note, startAfresh } from '../stores.ts';
+import { $notes, dismiss, leaveOwnOut, type Note, startAfresh, takeOffered } from '../stores.ts';
 
-const ABOUT_US = ['remembered', 'storage', 'other-tab', 'own-counted'];
+const ABOUT_US = ['remembered', 'storage', 'other-tab', 'own-counted', 'ticks-offered'];
 
 function Own({ note }: { note: Note }) {
   return (
@@ -19,6 +19,11 @@ function Own({ note }: { note: Note }) {
         {note.kind === 'own-counted' ? (
           <button type="button" class="button small" onClick={leaveOwnOut}>
             Leave mine out
+          </button>
+        ) : null}
+        {note.kind === 'ticks-offered' ? (
+          <button type="button" class="button small" onClick={takeOffered}>
+            Take those of the link
           </button>
         ) : null}
         <button type="button" class="button small" onClick={() => dismiss(note.kind)}>

@@ -1,0 +1,100 @@
+import { type Progress, type ShelfMark, shelfMarks } from '../calc/core/progress.ts';
+
+/**
+ * Ticks, readings, hours and make-first marks as pieces of a link, only when the owner asks for it. Notes stay out: they
+ * are words, and words are private. Days are written without their dashes, marks by their first letter.
+ */
+
+export const progressKeys = ['done', 'measured', 'spent', 'shelf'] as const;
+
+export type ProgressKey = (typeof progressKeys)[number];
+
+export const isProgressKey = (key: string): key is ProgressKey => progressKeys.some((each) => each === key);
+
+/** The first letter, where it is free: "measured" gives way to "made" and takes the g of gauge. */
+const LETTERS: Readonly<Record<ShelfMark, string>> = {
+  drawing: 'd',
+  made: 'm',
+  measured: 'g',
+  spare: 's',
+  photo: 'p',
+};
+
+const tidy = (value: number): string => String(Number(value.toPrecision(9)));
+
+const listed = <Entry>(group: Readonly<Record<string, Entry>>, say: (entry: Entry) => string): string =>
+  Object.entries(group)
+    .toSorted(([a], [b]) => (a < b ? -1 : 1))
+    .map(([id, entry]) => `${id}:${say(entry)}`)
+    .join(',');
+
+/** The pieces that say something, by key. */
+export function progressPairs({ done, values, spent, shelf }: Progress): [ProgressKey, string][] {
+  const pairs: [ProgressKey, string][] = [
+    ['done', listed(done, (day) => day.replaceAll('-', ''))],
+    ['measured', listed(values, (all) => all.map(tidy).join('/'))],
+    ['spent', listed(spent, tidy)],
+    ['shelf', listed(shelf, (marks) => marks.map((mark) => LETTERS[mark]).join(''))],
+  ];
+  return pairs.filter(([, said]) => said !== '');
+}
+
+const MOST = 400;
+const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+
+function dayOf(text: string): string | undefined {
+  const [, year, month, day] = /^(\d{4})(\d{2})(\d{2})$/.exec(text) ?? [];
+  if (!year) return undefined;
+  const said = `${year}-${month}-${day}`;
+  const at = new Date(`${said}T00:00:00Z`);
+  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(said) ? said : undefined;
+}
+
+function numberOf(text: string): number | undefined {
+  return /^-?(\d+\.?\d*|\.\d+)(e[+-]?\d{1,3})?$/i.test(text) ? Number(text) : undefined;
+}
+
+function valuesOf(text: string): readonly number[] | undefined {
+  const all = text.split('/').map(numberOf);
+  return all.length <= 20 && all.every((value) => value !== undefined) ? (all as number[]) : undefined;
+}
+
+function hoursOf(text: string): number | undefined {
+  const hours = numberOf(text);
+  return hours !== undefined && hours >= 0 && hours <= 10_000 ? hours : undefined;
+}
+
+function marksOf(text: string): readonly ShelfMark[] | undefined {
+  const marks = [...text].map((letter) => shelfMarks.find((mark) => LETTERS[mark] === letter));
+  return text !== '' && marks.every((mark) => mark !== undefined)
+    ? [...new Set(marks as ShelfMark[])]
+    : undefined;
+}
+
+const readers: { readonly [Key in ProgressKey]: (text: string) => unknown } = {
+  done: dayOf,
+  measured: valuesOf,
+  spent: hoursOf,
+  shelf: marksOf,
+};
+
+const groupOf = { done: 'done', measured: 'values', spent: 'spent', shelf: 'shelf' } as const;
+
+/** One piece of a link read: the group it fills, and the entries that could not be read, as they stood. */
+export function readProgressPair(
+  key: ProgressKey,
+  value: string,
+): { readonly progress: Partial<Progress>; readonly odd: readonly string[] } {
+  const odd: string[] = [];
+  const entries = value
+    .split(',')
+    .filter((piece) => piece !== '')
+    .slice(0, MOST)
+    .flatMap((piece): [string, unknown][] => {
+      const [id = '', said = ''] = piece.split(':');
+      const read = ID.test(id) && id.length <= 60 ? readers[key](said) : undefined;
+      if (read === undefined) odd.push(piece);
+      return read === undefined ? [] : [[id, read]];
+    });
+  return { progress: { [groupOf[key]]: Object.fromEntries(entries) }, odd };
+}
