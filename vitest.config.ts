@@ -6,6 +6,8 @@ const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
 export default defineConfig({
   test: {
+    // Two cores carry two workers; the runner would leave one of them idle.
+    maxWorkers: '100%',
     reporters: ['default', 'json'],
     outputFile: { json: 'node_modules/.cache/results/unit.json' },
     coverage: {

@@ -63,7 +63,7 @@ test('limits, a search, its chart and list, a way opened and taken back', async 
     .click();
   await expect(row(page, 2)).toContainText('This is your plan now.');
   expect(fragment(page)).not.toBe(before);
-  await expect(page.locator('.receipt')).toContainText(/Way 2: \d+ answers? set anew\..*Typically/);
+  await expect(page.locator('.receipt')).toContainText(/Way 2: \d+ answers? set anew\..*Money: .*Hours: /);
   await page.getByRole('button', { name: /Undo.*Way 2/ }).click();
   await expect(row(page, 2).getByRole('button', { name: /Open this way/ })).toBeVisible();
   expect(fragment(page)).toBe(before);
