@@ -24,7 +24,6 @@ const setNames = Object.keys(MOST_SHEETS) as SetName[];
 /** Width of a sheet in CSS pixels. */
 const PAPERS = { A4: 794, Letter: 816 } as const;
 
-test.skip(({ isMobile }) => isMobile, 'paper is the same from a phone');
 test.beforeEach(async ({ page }) => {
   test.setTimeout(120_000);
   await page.addInitScript(() => {

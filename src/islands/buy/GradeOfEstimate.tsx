@@ -1,5 +1,6 @@
 import type { Grade, Report } from '../../calc/evaluate.ts';
 import { listed, plain } from '../shared/format.ts';
+import { Hatch } from '../shared/Hatch.tsx';
 
 const per = (share: number): string => `${plain(share * 100)} %`;
 
@@ -10,20 +11,46 @@ const NAMES: Readonly<Record<keyof Grade['shares'], string>> = {
   assumed: 'assumed: open questions, typical figures, trouble',
 };
 
+type Share = keyof typeof NAMES;
+
+/** Known stands solid, ours washed, assumed hatched. */
+const FILLS: Readonly<Record<Share, string>> = {
+  spent: 'var(--blue)',
+  quoted: 'url(#share-quoted)',
+  settled: 'var(--wash2)',
+  assumed: 'url(#share-assumed)',
+};
+
+/** The shares end to end, as places along the bar in percent. */
+function placesOf(rows: readonly Share[], shares: Grade['shares']): { name: Share; from: number }[] {
+  let from = 0;
+  return rows.map((name) => {
+    const place = { name, from };
+    from += shares[name] * 100;
+    return place;
+  });
+}
+
 function Shares({ shares }: { shares: Grade['shares'] }) {
-  const rows = (Object.keys(NAMES) as (keyof Grade['shares'])[]).filter((name) => shares[name] > 0);
+  const rows = (Object.keys(NAMES) as Share[]).filter((name) => shares[name] > 0);
   return (
     <>
-      <div class="share-bar" aria-hidden="true">
-        {rows.map((name) => (
-          <span key={name} class={`share-${name}`} style={`flex-grow: ${shares[name]}`} />
+      <svg class="share-bar" width="100%" height="14" aria-hidden="true">
+        <defs>
+          <Hatch id="share-quoted" tone="blue" pitch={4} weight={2} />
+          <Hatch id="share-assumed" tone="ink" pitch={6} weight={1} />
+        </defs>
+        {placesOf(rows, shares).map(({ name, from }) => (
+          <rect key={name} x={`${from}%`} width={`${shares[name] * 100}%`} height="14" fill={FILLS[name]} />
         ))}
-      </div>
+      </svg>
       <ul class="list-plain share-key">
         {rows.map((name) => (
           <li key={name}>
-            <span class={`share-mark share-${name}`} aria-hidden="true" /> <b>{per(shares[name])}</b>{' '}
-            {NAMES[name]}
+            <svg class="share-mark" width="14" height="14" aria-hidden="true">
+              <rect width="14" height="14" fill={FILLS[name]} />
+            </svg>{' '}
+            <b>{per(shares[name])}</b> {NAMES[name]}
           </li>
         ))}
       </ul>

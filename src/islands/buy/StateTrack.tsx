@@ -12,7 +12,7 @@ interface Props {
 export function StateTrack({ part, name, state, onState }: Props) {
   const now = stepOf(state);
   return (
-    <fieldset class="state-track" style={`--step: ${now}`}>
+    <fieldset class={`state-track at-${now}`}>
       <legend class="visually-hidden">Where it stands: {name}</legend>
       {track.map((step, at) => (
         <label key={step} class={at <= now ? 'is-passed' : undefined}>

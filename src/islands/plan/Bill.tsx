@@ -1,3 +1,4 @@
+import type { Band } from '../../calc/core/band.ts';
 import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
 import { counted } from '../shared/format.ts';
@@ -5,7 +6,6 @@ import { to } from '../shared/places.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { BillRow } from './BillRow.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
-import { sumOfBands } from './totals.ts';
 import { priceRange } from './words.ts';
 
 const HEADS = ['Part, and why it is there', 'Quantity', 'Each', 'Line', 'Days to arrive', 'On arrival'];
@@ -27,8 +27,7 @@ function Group({ name, lines }: { name: string; lines: readonly BillLine[] }) {
   );
 }
 
-function Total({ lines }: { lines: readonly BillLine[] }) {
-  const band = sumOfBands(lines.filter(({ credit }) => !credit).map(({ line }) => line));
+function Total({ band }: { band: Band }) {
   return (
     <tbody class="group">
       <tr {...asRow} class="total">
@@ -75,7 +74,7 @@ export function Bill({ report }: { report: Report }) {
         {rooms.map(({ id, name }) => (
           <Group key={id} name={name} lines={lines.filter((line) => line.subsystem === id)} />
         ))}
-        <Total lines={report.bill.once} />
+        <Total band={report.money.parts.goods} />
       </table>
     </section>
   );
