@@ -4,8 +4,9 @@ import type { Seller } from '../../calc/core/purchase.ts';
 import type { Charge, Report, SellerRow } from '../../calc/evaluate.ts';
 import { priceRange } from '../plan/words.ts';
 import { setSeller } from '../purchases.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { exactText, plain } from '../shared/format.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { $path } from '../stores.ts';
 import { parseAmount } from './amount.ts';
 
@@ -185,15 +186,7 @@ export function Sellers({ report }: { report: Report }) {
         </p>
       ) : (
         <table class="table-stack" {...asTable} aria-label="Orders by shop">
-          <thead>
-            <tr {...asRow}>
-              {HEADS.map((head) => (
-                <th key={head} {...asColumnHead}>
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <ColumnHeads heads={HEADS} />
           <tbody>
             {report.sellers.map((row) => (
               <Order key={`${row.seller} ${row.state}`} row={row} />

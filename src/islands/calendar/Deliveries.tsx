@@ -1,7 +1,8 @@
 import type { DeliveryRow } from '../../calc/working.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted, ofTwenty } from '../shared/format.ts';
 import { buyLinePlace } from '../shared/places.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import type { PartProps } from './part.ts';
 import { momentWords } from './words.ts';
 
@@ -48,15 +49,7 @@ function Table({
 }) {
   return (
     <table class="table-stack deliveries" {...asTable} aria-label={label}>
-      <thead>
-        <tr {...asRow}>
-          {HEADS.map((head) => (
-            <th key={head} {...asColumnHead}>
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <ColumnHeads heads={HEADS} />
       <tbody>
         {rows.map((row) => (
           <Row key={row.part} row={row} task={nameOf(row.neededBy)} />

@@ -4,9 +4,10 @@ import type { Calendar, StagedOrAtOnce, StopPlan } from '../../calc/working.ts';
 import { useAnswer } from '../ask/use-answer.ts';
 import { MayStop } from '../plan/Glyphs.tsx';
 import { saidFor } from '../plan/words.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { moneyRange } from '../shared/format.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { $path } from '../stores.ts';
 import type { PartProps } from './part.ts';
 import { Within } from './Within.tsx';
@@ -94,15 +95,7 @@ function Answered({ staged, stages }: { staged: StagedOrAtOnce } & Pick<Calendar
     <>
       <Extra extra={staged.extra} />
       <table class="table-stack stops" {...asTable} aria-label="Stopping points">
-        <thead>
-          <tr {...asRow}>
-            {HEADS.map((head) => (
-              <th key={head} {...asColumnHead}>
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads heads={HEADS} />
         {staged.inStages.map((stop) => (
           <Stop
             key={stop.id}

@@ -1,8 +1,9 @@
 import type { Calendar, CalendarTask } from '../../calc/working.ts';
 import { dependenciesOf } from '../../export/dependencies.ts';
 import { taskNumbers } from '../plan/numbers.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted, weeks } from '../shared/format.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import type { PartProps } from './part.ts';
 import { pictureOf } from './picture.ts';
 import { StagePicture } from './StagePicture.tsx';
@@ -52,15 +53,7 @@ function Stage({ name, tasks, ...naming }: { name: string; tasks: readonly Calen
       <div class="waits-both">
         <StagePicture picture={pictureOf(tasks, ({ id }) => naming.nameOf(id))} stage={name} />
         <table class="table-stack waits-table" {...asTable} aria-label={`What waits for what: ${name}`}>
-          <thead>
-            <tr {...asRow}>
-              {HEADS.map((head) => (
-                <th key={head} {...asColumnHead}>
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <ColumnHeads heads={HEADS} />
           <tbody>
             {tasks.map((task) => (
               <Row key={task.id} task={task} {...naming} />

@@ -1,9 +1,10 @@
 import type { Band } from '../../calc/core/band.ts';
 import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
 import { to } from '../shared/places.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { BillRow } from './BillRow.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
 import { priceRange } from './words.ts';
@@ -62,15 +63,7 @@ export function Bill({ report }: { report: Report }) {
         </a>
       </p>
       <table class="bill table-stack" {...asTable} aria-label="Parts list">
-        <thead>
-          <tr {...asRow}>
-            {HEADS.map((head) => (
-              <th key={head} {...asColumnHead}>
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads heads={HEADS} />
         {rooms.map(({ id, name }) => (
           <Group key={id} name={name} lines={lines.filter((line) => line.subsystem === id)} />
         ))}

@@ -3,10 +3,11 @@ import type { Check } from '../../calc/core/check.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { factById } from '../../calc/facts.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
 import { marginText } from '../shared/margin.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Limits, Side } from '../why/CheckSides.tsx';
 import { Accept } from './Accept.tsx';
 import { loadAcceptances } from './acceptances.ts';
@@ -115,15 +116,7 @@ export function Checks({ report }: { report: Report }) {
         <p class="no-print">Press a figure to see where it comes from, down to your answers.</p>
       )}
       <table class="table-stack checks" {...asTable} aria-label="Checks">
-        <thead>
-          <tr {...asRow}>
-            {HEADS.map((head) => (
-              <th key={head} {...asColumnHead}>
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads heads={HEADS} />
         {checksByRoom(report.checks).map((room) => (
           <Room key={room.id} room={room} path={report.path} labels={labels} />
         ))}

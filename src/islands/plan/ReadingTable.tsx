@@ -1,10 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import type { Judgement } from '../../calc/core/reading.ts';
 import type { MeasuredReading } from '../../calc/working.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import type { Units } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { judgementText, readingFigure, readingLimit, readingUnit } from '../shared/reading-text.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Blank } from './Glyphs.tsx';
 import type { Names } from './reading-names.ts';
 
@@ -16,15 +17,7 @@ const HEADS = ['What is measured', 'Written down, and how it stands', 'Limit'];
 export function ReadingTable(props: { label: string; shutClass: string; children: ComponentChildren }) {
   return (
     <table class={`table-stack readings foldable${props.shutClass}`} {...asTable} aria-label={props.label}>
-      <thead>
-        <tr {...asRow}>
-          {HEADS.map((head) => (
-            <th key={head} {...asColumnHead}>
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <ColumnHeads heads={HEADS} />
       {props.children}
     </table>
   );

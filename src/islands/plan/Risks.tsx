@@ -1,7 +1,8 @@
 import type { Report, RiskRow } from '../../calc/evaluate.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Why } from '../why/Why.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
 import { TickBox, Ticked } from './Glyphs.tsx';
@@ -128,15 +129,7 @@ export function Risks({ report }: { report: Report }) {
         {...asTable}
         aria-label="Risks by what they cost on average"
       >
-        <thead>
-          <tr {...asRow}>
-            {HEADS.map((head) => (
-              <th key={head} {...asColumnHead}>
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads heads={HEADS} />
         <tbody>
           {others.map((risk) => (
             <Row key={risk.id} risk={risk} />

@@ -1,9 +1,10 @@
 import { useStore } from '@nanostores/preact';
 import type { Report, Setting } from '../../calc/evaluate.ts';
 import { $units } from '../preferences.ts';
+import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
 import { quantityText } from '../shared/quantity.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Why } from '../why/Why.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
 import { Blank } from './Glyphs.tsx';
@@ -88,15 +89,7 @@ export function Settings({ report }: { report: Report }) {
         word beside it.
       </p>
       <table class="table-stack settings" {...asTable} aria-label="Settings sheet">
-        <thead>
-          <tr {...asRow}>
-            {HEADS.map((head) => (
-              <th key={head} {...asColumnHead}>
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads heads={HEADS} />
         {AXES.map(({ axis, name }) => (
           <Axis key={axis} name={name} settings={report.settings.filter((each) => each.axis === axis)} />
         ))}

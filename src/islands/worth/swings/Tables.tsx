@@ -1,23 +1,14 @@
 import type { ChoiceSwing, SwingEnd, UnknownSwing } from '../../../calc/choosing.ts';
 import { decisionById } from '../../../calc/guide.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../../shared/table-roles.ts';
+import { ColumnHeads } from '../../shared/ColumnHeads.tsx';
+import { asCell, asRow, asRowHead, asTable } from '../../shared/table-roles.ts';
 import { KINDS, type Kind, narrowsText, optionName, saySwing } from './kinds.ts';
 
 interface HeadProps {
   readonly heads: readonly string[];
 }
 
-const Head = ({ heads }: HeadProps) => (
-  <thead>
-    <tr {...asRow}>
-      {heads.map((head) => (
-        <th key={head} {...asColumnHead}>
-          {head}
-        </th>
-      ))}
-    </tr>
-  </thead>
-);
+const Head = ({ heads }: HeadProps) => <ColumnHeads heads={heads} />;
 
 const CHOICES = ['Question', 'Least', 'Most', 'Blocked'];
 
