@@ -11,23 +11,26 @@ import { encodePath } from '../link/encode.ts';
 import { fragmentAfterStep, openingFragment, writeFragment } from './address.ts';
 import { $own, openOwn, replaceAll } from './kept-lines.ts';
 import { onOtherTab, recall, remember } from './memory.ts';
+import {
+  $notes,
+  addNote,
+  dismiss,
+  OTHER_TAB,
+  OWN_COUNTED,
+  REFUSED,
+  TAKEN_UP,
+  TICKS_OFFERED,
+} from './notes.ts';
 import { ownOf, sameOwn, withOwn } from './own-part.ts';
 import { loadPreferences } from './preferences.ts';
-import { movedBetween, type Receipt, sayAnswer } from './receipts.ts';
+import { type Receipt, sayAnswer } from './receipts.ts';
+import { settled } from './settled.ts';
 import { showIn } from './shared/currency.ts';
-
-/** Something the owner should know about how these answers got here. */
-export interface Note {
-  readonly kind: string;
-  readonly say: string;
-}
 
 /** The owner's lathe and answers: what the address bar says. */
 export const $path = atom<Path>(decodePath('').path);
 /** Everything worked out from the path; undefined until the first figures are there. */
 export const $report = atom<Report | undefined>(undefined);
-/** What could not be read from a link, and what this device does or refuses to remember. */
-export const $notes = atom<readonly Note[]>([]);
 /** What each change moved, newest first. */
 export const $receipts = atom<readonly Receipt[]>([]);
 /** A mistake of ours met while working out the figures; the screens show it in their boundary. */
@@ -82,11 +85,6 @@ export function takeOffered(): void {
   if (offered) changeQuietly({ ...$path.get(), progress: offered });
 }
 
-const TICKS_OFFERED: Note = {
-  kind: 'ticks-offered',
-  say: 'This link carries ticks, readings and hours. This device has its own, which stand here; notes are never in a link.',
-};
-
 /** Shows a path from elsewhere without the quotes and orders kept here; they stay kept. */
 export function leaveOwnOut(): void {
   leftOut = true;
@@ -100,23 +98,6 @@ function place(path: Path): void {
   $path.set(path);
   workOut();
 }
-
-const OWN_COUNTED: Note = {
-  kind: 'own-counted',
-  say: 'This link is not the path that this device remembers. Your own quotes and orders are counted in, so its figures differ from those of whoever sent it.',
-};
-const OTHER_TAB: Note = {
-  kind: 'other-tab',
-  say: 'Another tab has changed your answers. This tab keeps its own; whichever you change last is what this device remembers.',
-};
-const REFUSED: Note = {
-  kind: 'storage',
-  say: 'This browser keeps nothing for this page. The link in the address bar holds every answer: save it as a bookmark.',
-};
-const TAKEN_UP: Note = {
-  kind: 'remembered',
-  say: 'These are the answers that you gave last time on this device.',
-};
 
 function openPath(fragment: string, remembered?: string): void {
   const takenUp =
@@ -199,16 +180,12 @@ export function undo(): void {
   write(newest.pathBefore);
 }
 
-/** Takes a notice off the screen. */
-export function dismiss(kind: string): void {
-  $notes.set($notes.get().filter((note) => note.kind !== kind));
-}
-
 /** A change that the owner sees where it was made, such as a tick: kept, but without a receipt. */
 export function changeQuietly(path: Path): void {
   write(path);
 }
 
+/** A change by the owner: it leaves a receipt and can be taken back. */
 export function change(
   pathNow: Path,
   about: Pick<Receipt, 'decision' | 'name' | 'saidBefore' | 'saidNow'>,
@@ -225,11 +202,6 @@ function write(path: Path): void {
   writeFragment(fragment);
   if (!remember(REMEMBERED, fragment)) addNote(REFUSED);
   if (!leftOut && !sameOwn($own.get(), ownOf(path))) replaceAll(ownOf(path));
-}
-
-function addNote(note: Note): void {
-  dismiss(note.kind);
-  $notes.set([...$notes.get(), note]);
 }
 
 let waiting = false;
@@ -257,26 +229,8 @@ function workOut(): void {
   );
 }
 
-/**
- * Each change gets its own figures, also when several came before the figures were ready. A change whose figures failed
- * says so and does not stand in the way of the next one.
- */
 function settle(reportOf: (path: Path) => Report): void {
-  const path = $path.get();
-  let report = $report.get();
-  const settled = $receipts
-    .get()
-    .toReversed()
-    .map((receipt): Receipt => {
-      if (receipt.moved || receipt.lost) return receipt;
-      try {
-        const before = report?.path === receipt.pathBefore ? report : reportOf(receipt.pathBefore);
-        report = reportOf(receipt.pathNow);
-        return { ...receipt, moved: movedBetween(before, report, receipt.decision) };
-      } catch {
-        return { ...receipt, lost: true };
-      }
-    });
-  $receipts.set(settled.toReversed());
-  $report.set(report?.path === path ? report : reportOf(path));
+  const { receipts, report } = settled($receipts.get(), $path.get(), $report.get(), reportOf);
+  $receipts.set(receipts);
+  $report.set(report);
 }

@@ -1,8 +1,9 @@
 import { useStore } from '@nanostores/preact';
 import { $ownNotes, dismissOwn, dropDamaged } from '../kept-lines.ts';
+import { $notes, dismiss, type Note } from '../notes.ts';
 import { saveFile } from '../save-file.ts';
 import { $setAside } from '../set-aside.ts';
-import { $notes, dismiss, leaveOwnOut, type Note, startAfresh, takeOffered } from '../stores.ts';
+import { leaveOwnOut, startAfresh, takeOffered } from '../stores.ts';
 
 const ABOUT_US = ['remembered', 'storage', 'other-tab', 'own-counted', 'ticks-offered'];
 
