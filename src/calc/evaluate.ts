@@ -35,8 +35,6 @@ import { verdictsOf } from './worth/verdicts.ts';
 export type { Difference } from './cost/difference.ts';
 export { type WayToClear, waysToClear } from './paths/clearing.ts';
 export type * from './report.ts';
-export { type LaterHold, laterHolds } from './schedule/later-holds.ts';
-export { stopWorkOf } from './schedule/stop-work.ts';
 
 /** Cents in a dollar and hundredths in an hour: the columns of the builds are whole hundredths. */
 const HUNDREDTHS = 100;

@@ -25,6 +25,7 @@ const PLANNING = [
 const ON_REQUEST = [
   'calc/why-number',
   'calc/buying',
+  'calc/stage-notes',
   'calc/working',
   'calc/choosing',
   'calc/worst-builds',

@@ -1,7 +1,8 @@
 import type { Band } from '../core/band.ts';
 import { rooms } from '../guide.ts';
 import type { BillLine, Report } from '../report.ts';
-import { sumOf } from './lines.ts';
+import { dayAfter } from '../schedule/order-by.ts';
+import { sumOf } from './exact-sums.ts';
 
 /** Ways of laying the buy list out. */
 export const buyViews = ['order', 'stage', 'room', 'seller'] as const;
@@ -39,13 +40,6 @@ const before =
 const A_WEEK = 7;
 const A_MONTH = 28;
 const A_QUARTER = 84;
-
-/** The day so many days after an ISO day. */
-export function dayAfter(day: string, days: number): string {
-  const at = new Date(`${day}T00:00:00Z`);
-  at.setUTCDate(at.getUTCDate() + days);
-  return at.toISOString().slice(0, 10);
-}
 
 /** Without a day to start on, the days count from the start, whenever that is. */
 const fromTheStart: readonly Heading[] = [

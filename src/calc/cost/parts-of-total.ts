@@ -3,7 +3,7 @@ import { scaleBand } from '../core/band.ts';
 import { toCents } from '../core/money.ts';
 import type { BillLine, MoneyParts } from '../report.ts';
 import type { Totals } from './builds.ts';
-import { sumOf } from './lines.ts';
+import { sumOf } from './exact-sums.ts';
 import { mean } from './spread.ts';
 
 const signed = (line: BillLine): Band => (line.credit ? scaleBand(line.line, -1) : line.line);

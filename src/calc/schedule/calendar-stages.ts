@@ -1,7 +1,7 @@
 import { type Band, NOTHING, scaleBand } from '../core/band.ts';
 import type { StageId } from '../core/task.ts';
 import type { Column } from '../cost/edition.ts';
-import { sumOf } from '../cost/lines.ts';
+import { sumOf } from '../cost/exact-sums.ts';
 import { spreadOf } from '../cost/spread.ts';
 import { BUILDS } from '../cost/strata.ts';
 import type { BillLine, Spread } from '../report.ts';

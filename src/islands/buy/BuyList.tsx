@@ -1,12 +1,14 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
+import { onCalendar } from '../../calc/buying.ts';
 import type { Report } from '../../calc/evaluate.ts';
+import { useAnswer } from '../ask/use-answer.ts';
 import { Receipt } from '../guide/Receipt.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
-import { $report, start } from '../stores.ts';
+import { $path, $report, start } from '../stores.ts';
 import { WhySheet } from '../why/Why.tsx';
 import { BareAndAllIn } from './BareAndAllIn.tsx';
 import { Files } from './Files.tsx';
@@ -51,9 +53,19 @@ function Working() {
   );
 }
 
+/** The report with the calendar's last days to order, as soon as they are worked out; the quick ones until then. */
+function useDated(report: Report | undefined): Report | undefined {
+  const path = useStore($path);
+  const { answer: calendar, isOld } = useAnswer('calendar', path, report !== undefined);
+  return useMemo(
+    () => (report && calendar && !isOld ? onCalendar(report, calendar) : report),
+    [report, calendar, isOld],
+  );
+}
+
 /** What to buy on the path in the address: where each line stands, what it costs, and the files that carry it. */
 export function BuyList() {
-  const report = useStore($report);
+  const report = useDated(useStore($report));
   useEffect(() => {
     const line = new URLSearchParams(window.location.search).get('line');
     if (line !== null) follow(line);

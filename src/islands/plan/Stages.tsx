@@ -1,5 +1,6 @@
 import { Fragment } from 'preact';
-import { laterHolds, type Report, type StagePlan, stopWorkOf } from '../../calc/evaluate.ts';
+import type { Report, StagePlan } from '../../calc/evaluate.ts';
+import { laterHolds, stopWorkOf } from '../../calc/stage-notes.ts';
 import { middleHalf, weeksRange } from '../shared/format.ts';
 import { to } from '../shared/places.ts';
 import { StageBar } from '../shared/StageBar.tsx';

@@ -1,6 +1,7 @@
 // Where the sheet has to stop the reader: before mains work, and before each later stage takes the lathe apart.
 import { expect, test } from 'vitest';
-import { evaluate, laterHolds, type PlannedTask, stopWorkOf } from '../../../src/calc/evaluate.ts';
+import { evaluate, type PlannedTask } from '../../../src/calc/evaluate.ts';
+import { laterHolds, stopWorkOf } from '../../../src/calc/stage-notes.ts';
 import { workingOf } from '../../../src/calc/working.ts';
 import { currentEdition } from '../../../src/content/edition.ts';
 import { pathOf } from '../../../src/content/reference-paths.ts';
