@@ -41,3 +41,7 @@ export const TAKEN_UP: Note = {
   kind: 'remembered',
   say: 'These are the answers that you gave last time on this device.',
 };
+export const NOT_KEPT: Note = {
+  kind: 'not-kept',
+  say: 'Your own prices, ticks and shops were left out for this link, so what you type about them here lasts until the page is closed. Load the page again to work on yours.',
+};

@@ -15,6 +15,7 @@ import {
   $notes,
   addNote,
   dismiss,
+  NOT_KEPT,
   OTHER_TAB,
   OWN_COUNTED,
   REFUSED,
@@ -201,7 +202,13 @@ function write(path: Path): void {
   place(path);
   writeFragment(fragment);
   if (!remember(REMEMBERED, fragment)) addNote(REFUSED);
-  if (!leftOut && !sameOwn($own.get(), ownOf(path))) replaceAll(ownOf(path));
+  keepOwn(ownOf(path));
+}
+
+/** Keeps what only the owner knows; where that was left out nothing may take its place, which is said. */
+function keepOwn(own: Own): void {
+  if (!leftOut && !sameOwn($own.get(), own)) replaceAll(own);
+  if (leftOut && !sameOwn(own, {})) addNote(NOT_KEPT);
 }
 
 let waiting = false;

@@ -123,6 +123,26 @@ test('the whole path is saved as a file and opens again; a file of another kind 
   await expect(page).toHaveURL(new RegExp(encodePath(path).slice(0, 30).replace('?', '\\?')));
 });
 
+test('a link from elsewhere says that own quotes are counted, and shows itself without them', async ({
+  page,
+}) => {
+  await openList(page);
+  await unfold(page);
+  await quote(lineOf(page, screw.part), '61.25', 'Corner metals');
+  await expect(sum(page, 'Quoted')).toHaveText('$61.25');
+  await page.goto('about:blank');
+  await page.goto(`buy-list/#${encodePath({ ...path, size: 'large' })}`);
+  await expect(sum(page, 'Quoted')).toHaveText('$61.25');
+  await page.getByRole('button', { name: 'Leave mine out' }).click();
+  await expect(page.locator('.sum-row', { hasText: 'Quoted' })).toHaveCount(0);
+  await unfold(page);
+  await quote(lineOf(page, motor.part), '80');
+  await expect(page.getByText('lasts until the page is closed', { exact: false })).toBeVisible();
+  await page.goto('about:blank');
+  await page.goto(`buy-list/#${encodePath(path)}`);
+  await expect(sum(page, 'Quoted')).toHaveText('$61.25');
+});
+
 test('a spreadsheet is saved', async ({ page }) => {
   await openList(page);
   const saving = page.waitForEvent('download');

@@ -1,26 +1,13 @@
 import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
-import type { BillLine, Report } from '../../calc/evaluate.ts';
+import type { Report } from '../../calc/evaluate.ts';
 import { usuallyOwned } from '../../content/usually-owned.ts';
 import { recall, remember } from '../memory.ts';
 import { counted } from '../shared/format.ts';
-import { $path, setOwned } from '../stores.ts';
+import { OwnedTick } from '../shared/OwnedTick.tsx';
+import { $path } from '../stores.ts';
 
 const ASKED = 'asked-owned';
-
-function Tick({ line }: { line: BillLine }) {
-  const owned = useStore($path).owned.includes(line.part);
-  return (
-    <label class="choice">
-      <input
-        type="checkbox"
-        checked={owned}
-        onChange={(event) => setOwned(line.part, event.currentTarget.checked, line.name)}
-      />
-      <span>{line.name}</span>
-    </label>
-  );
-}
 
 /**
  * Before any total: what is in the drawer already. It is asked until the owner says that this is all; after that one
@@ -57,7 +44,9 @@ export function OwnedFirst({ report }: { report: Report }) {
       </p>
       <div class="choice-columns">
         {lines.map((line) => (
-          <Tick key={line.part} line={line} />
+          <OwnedTick key={line.part} line={line}>
+            {line.name}
+          </OwnedTick>
         ))}
       </div>
       <p>

@@ -2,26 +2,11 @@ import { useStore } from '@nanostores/preact';
 import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
 import { counted, plain } from '../shared/format.ts';
-import { $path, $report, setOwned } from '../stores.ts';
+import { OwnedTick } from '../shared/OwnedTick.tsx';
+import { $path, $report } from '../stores.ts';
 
 const amount = ({ qty, unit }: BillLine): string =>
   unit === 'each' ? plain(qty, 1) : `${plain(qty, 1)} ${unit}`;
-
-function Line({ line }: { line: BillLine }) {
-  const owned = useStore($path).owned.includes(line.part);
-  return (
-    <label class="choice">
-      <input
-        type="checkbox"
-        checked={owned}
-        onChange={(event) => setOwned(line.part, event.currentTarget.checked, line.name)}
-      />
-      <span>
-        {line.name} <span class="quiet">{amount(line)}</span>
-      </span>
-    </label>
-  );
-}
 
 function RoomOfParts({ name, lines }: { name: string; lines: readonly BillLine[] }) {
   if (lines.length === 0) return null;
@@ -30,7 +15,9 @@ function RoomOfParts({ name, lines }: { name: string; lines: readonly BillLine[]
       <legend>{name}</legend>
       <div class="choice-list">
         {lines.map((line) => (
-          <Line key={line.part} line={line} />
+          <OwnedTick key={line.part} line={line}>
+            {line.name} <span class="quiet">{amount(line)}</span>
+          </OwnedTick>
         ))}
       </div>
     </fieldset>

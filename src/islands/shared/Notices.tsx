@@ -5,7 +5,7 @@ import { saveFile } from '../save-file.ts';
 import { $setAside } from '../set-aside.ts';
 import { leaveOwnOut, startAfresh, takeOffered } from '../stores.ts';
 
-const ABOUT_US = ['remembered', 'storage', 'other-tab', 'own-counted', 'ticks-offered'];
+const ABOUT_US = ['remembered', 'storage', 'other-tab', 'own-counted', 'ticks-offered', 'not-kept'];
 
 function Own({ note }: { note: Note }) {
   return (
