@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { facts, type Show } from '../../src/calc/facts.ts';
 import { parseFigure } from '../../src/islands/lathe/parse.ts';
-import { figureOf, saidFigure, sensibleRange, spokenUnit, unitOf } from '../../src/islands/lathe/units.ts';
+import {
+  figureOf,
+  saidFigure,
+  sensibleRange,
+  sizeOfUnit,
+  spokenUnit,
+  unitOf,
+} from '../../src/islands/lathe/units.ts';
 
 const value = (text: string, show: Show, units: 'metric' | 'inch' = 'metric'): number => {
   const reading = parseFigure(text, show, units);
@@ -135,9 +142,10 @@ describe('anything typed', () => {
         (fact, system, at) => {
           const si = fact.sense[0] + (fact.sense[1] - fact.sense[0]) * at;
           const back = value(figureOf(si, fact.show, system), fact.show, system);
-          expect(Math.abs(back - si)).toBeLessThanOrEqual(
-            Math.max(si * 1e-3, 6e-3 * (fact.show === 'speed' ? 1 : 0.2)),
-          );
+          // Half of the last place we show, in the unit of the field; finer kinds keep four figures.
+          const places = fact.show === 'speed' || fact.show === 'share' ? 1 : 2;
+          const half = 0.501 * 10 ** -places * sizeOfUnit(fact.show, system);
+          expect(Math.abs(back - si)).toBeLessThanOrEqual(Math.max(si * 1e-3, half));
         },
       ),
     );
