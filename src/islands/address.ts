@@ -1,3 +1,4 @@
+import { firstOf } from '../link/pairs.ts';
 import { recall, remember } from './memory.ts';
 
 /**
@@ -12,7 +13,17 @@ interface Mark {
 const SESSION = 'line';
 let mark: Mark = { line: '', fragment: '' };
 
-const fragmentNow = (): string => window.location.hash.slice(1);
+/** What stands behind the path in the address: the other columns of a comparison, each with its ';' in front. */
+let tail = '';
+
+const fragmentNow = (): string => firstOf(window.location.hash);
+
+/** Puts something behind the path from now on, and into the present entry of the history. */
+export function setTail(text: string): void {
+  if (tail === text) return;
+  tail = text;
+  writeFragment(mark.fragment);
+}
 
 /** An anchor inside the page, and no path. */
 const isAnchor = (fragment: string): boolean => fragment !== '' && document.getElementById(fragment) !== null;
@@ -57,7 +68,7 @@ export function fragmentAfterStep(): string | undefined {
 export function writeFragment(fragment: string): void {
   keep(mark.line, fragment);
   const { pathname, search } = window.location;
-  window.history.replaceState({ line: mark.line }, '', `${pathname}${search}#${fragment}`);
+  window.history.replaceState({ line: mark.line }, '', `${pathname}${search}#${fragment}${tail}`);
 }
 
 /** Goes to another page of this site without loading it; the path comes along. */

@@ -1,11 +1,11 @@
 /**
  * Links marked with data-keep-path carry the path that stands in the address bar, and links inside the page leave it
- * alone: a fragment has room for one of the two only.
+ * alone: a fragment has room for one of the two only. Of a comparison the first path is carried.
  */
 const isPath = (fragment: string): boolean => /^#?\d+\?/.test(fragment);
 
 function carry(link: HTMLAnchorElement): void {
-  if (isPath(window.location.hash)) link.hash = window.location.hash;
+  if (isPath(window.location.hash)) link.hash = window.location.hash.split(';')[0]!;
 }
 
 function carryAll(): void {

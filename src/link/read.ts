@@ -5,6 +5,7 @@ import { nothingDone, type Progress } from '../calc/core/progress.ts';
 import { factById } from '../calc/facts.ts';
 import { decisionById } from '../calc/guide.ts';
 import { fromLink, NOT_SURE, nowCalled, VERSION } from './grammar.ts';
+import { firstOf } from './pairs.ts';
 import { isProgressKey, type ProgressKey, readProgressPair } from './progress.ts';
 
 /** Something in a link that could not be used as it stands. Shown once; nothing is dropped silently. */
@@ -52,10 +53,10 @@ const quote = (text: string): string => (text.length > QUOTED ? `${text.slice(0,
 
 /**
  * Reads a fragment, with or without its '#'. Never throws, never guesses: what cannot be read is listed in the notes and
- * left out. An empty fragment is an empty path.
+ * left out. An empty fragment is an empty path; of a comparison the first path is read.
  */
 export function decodeFragment(fragment: string, known: Known): Decoded {
-  const text = fragment.startsWith('#') ? fragment.slice(1) : fragment;
+  const text = firstOf(fragment);
   const empty = emptyPath(known.currentEdition);
   if (text === '') return { path: empty, notes: [], readable: true };
   const mark = text.indexOf('?');
