@@ -25,8 +25,8 @@ export default defineConfig({
   projects: [
     // Tests at 320 pixels set that width themselves: once is enough.
     { name: 'desktop', use: desktop, grepInvert: /320 pixels/ },
-    // Paper is the same from a phone.
-    { name: 'phone', use: phone, testIgnore: '**/paper.spec.ts' },
+    // Paper and figures are the same on a phone.
+    { name: 'phone', use: phone, testIgnore: ['**/paper.spec.ts', '**/kept-links.spec.ts'] },
   ],
   webServer: {
     command: `"${process.execPath}" scripts/serve.mjs`,
