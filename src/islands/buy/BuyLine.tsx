@@ -9,6 +9,7 @@ import { exactText } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { $path, setOwned } from '../stores.ts';
 import { today } from './day.ts';
+import { dropDraft, hasDraft } from './drafts.ts';
 import { follow } from './follow.ts';
 import { QuoteForm } from './QuoteForm.tsx';
 import { StateTrack } from './StateTrack.tsx';
@@ -71,7 +72,11 @@ function Inspect({ line }: { line: BillLine }) {
 }
 
 function useForm(line: BillLine) {
-  const [open, setOpen] = useState(false);
+  const [open, setShown] = useState(() => hasDraft(line.part));
+  const setOpen = (shown: boolean) => {
+    if (!shown) dropDraft(line.part);
+    setShown(shown);
+  };
   const path = useStore($path);
   const known = path.purchases?.[line.part];
   const sellers = [

@@ -25,12 +25,12 @@ import { WorstBuilds } from './WorstBuilds.tsx';
 
 const PARTS: readonly {
   readonly what: string;
-  readonly Part: (props: { report: Report }) => ComponentChildren;
+  readonly Part: (props: { report: Report; isDated: boolean }) => ComponentChildren;
 }[] = [
   { what: 'the head of the paper', Part: SheetHead },
   { what: 'the drawer', Part: OwnedFirst },
   { what: 'the sums', Part: Sums },
-  { what: 'the lines', Part: Views },
+  { what: 'the lines', Part: Lines },
   { what: 'the shops', Part: Sellers },
   { what: 'the parts of the money', Part: BareAndAllIn },
   { what: 'the grade of the estimate', Part: GradeOfEstimate },
@@ -53,19 +53,35 @@ function Working() {
   );
 }
 
-/** The report with the calendar's last days to order, as soon as they are worked out; the quick ones until then. */
-function useDated(report: Report | undefined): Report | undefined {
+/**
+ * The report with the calendar's last days to order; those of the answers before stand until the new ones are worked out,
+ * so that lines do not jump to and fro. Not dated before the first are there.
+ */
+function useDated(report: Report | undefined) {
   const path = useStore($path);
-  const { answer: calendar, isOld } = useAnswer('calendar', path, report !== undefined);
-  return useMemo(
-    () => (report && calendar && !isOld ? onCalendar(report, calendar) : report),
-    [report, calendar, isOld],
+  const { answer: calendar } = useAnswer('calendar', path, report !== undefined);
+  const dated = useMemo(() => report && calendar && onCalendar(report, calendar), [report, calendar]);
+  return { report: dated ?? report, isDated: dated !== undefined };
+}
+
+function Lines({ report, isDated }: { report: Report; isDated: boolean }) {
+  if (isDated) return <Views report={report} />;
+  return (
+    <>
+      <section class="rule-section no-print" id="lines" tabIndex={-1}>
+        <h2>What to buy</h2>
+        <p role="status">Working out the last days to order …</p>
+      </section>
+      <div class="print-only">
+        <Views report={report} />
+      </div>
+    </>
   );
 }
 
 /** What to buy on the path in the address: where each line stands, what it costs, and the files that carry it. */
 export function BuyList() {
-  const report = useDated(useStore($report));
+  const { report, isDated } = useDated(useStore($report));
   useEffect(() => {
     const line = new URLSearchParams(window.location.search).get('line');
     if (line !== null) follow(line);
@@ -80,7 +96,7 @@ export function BuyList() {
         {report ? (
           PARTS.map(({ what, Part }) => (
             <Boundary key={what} what={what}>
-              <Part report={report} />
+              <Part report={report} isDated={isDated} />
             </Boundary>
           ))
         ) : (

@@ -4,6 +4,7 @@ import type { BillLine } from '../../calc/evaluate.ts';
 import { plain } from '../shared/format.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { parseAmount } from './amount.ts';
+import { draftOf, keepDraft } from './drafts.ts';
 
 interface Props {
   readonly line: BillLine;
@@ -71,12 +72,15 @@ function purchaseOf(typed: Typed, known: Purchase | undefined): Purchase {
 
 /** Price, quantity, shop, day and a note for one line. Nothing is kept until "Keep". */
 export function QuoteForm({ line, known, sellers, currencies, onKeep, onTakeAway, onCancel }: Props) {
-  const [typed, setTyped] = useState(() => typedOf(known, currencies));
+  const [typed, setTyped] = useState(() => draftOf<Typed>(line.part) ?? typedOf(known, currencies));
   const [shown, setShown] = useState(false);
   const id = useId();
   const faults = shown ? faultsOf(typed) : {};
-  const set = (field: keyof Typed) => (event: { currentTarget: { value: string } }) =>
-    setTyped({ ...typed, [field]: event.currentTarget.value });
+  const set = (field: keyof Typed) => (event: { currentTarget: { value: string } }) => {
+    const next = { ...typed, [field]: event.currentTarget.value };
+    keepDraft(line.part, next);
+    setTyped(next);
+  };
   const keep = (event: Event) => {
     event.preventDefault();
     setShown(true);
