@@ -1,76 +1,20 @@
-import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { SideBySide } from '../../../calc/choosing.ts';
 import { abilityRows, CONVERSION } from '../../../calc/core/alternative.ts';
 import type { Report } from '../../../calc/evaluate.ts';
 import { alternativesBasis } from '../../../content/alternatives-basis.ts';
 import { encodePath } from '../../../link/encode.ts';
+import { Able, Lacks, RisksCell, SkillCell } from '../../beside/Cells.tsx';
+import { GroupName, MeasureRow, Row } from '../../beside/Rows.tsx';
+import { useNarrow } from '../../beside/use-narrow.ts';
+import { ABILITY_NAMES, PHONE_COLUMNS } from '../../beside/words.ts';
 import { planName } from '../../plan/words.ts';
 import { to } from '../../shared/places.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../../shared/table-roles.ts';
-import {
-  Able,
-  Lacks,
-  MEASURES,
-  Measured,
-  type MeasureId,
-  PaybackCell,
-  PerYear,
-  RisksCell,
-  SavedCell,
-  SkillCell,
-} from './Cells.tsx';
+import { asCell, asColumnHead, asRow, asTable } from '../../shared/table-roles.ts';
+import { PaybackCell, PerYear, SavedCell } from './Cells.tsx';
 import { Choose } from './Choose.tsx';
-import { ABILITY_NAMES, type Column, columnsOf, firstColumns, PHONE_COLUMNS } from './columns.ts';
+import { type Column, columnsOf, firstColumns } from './columns.ts';
 import { InShort } from './InShort.tsx';
-import { rowEnd } from './shared-scale.ts';
-import { useNarrow } from './use-narrow.ts';
-
-interface RowProps {
-  readonly label: string;
-  readonly note?: string;
-  readonly columns: readonly Column[];
-  readonly cell: (column: Column) => ComponentChildren;
-}
-
-function Row({ label, note, columns, cell }: RowProps) {
-  return (
-    <tr {...asRow}>
-      <th {...asRowHead}>
-        {label}
-        {note ? <span class="task-note">{note}</span> : null}
-      </th>
-      {columns.map((column) => (
-        <td key={column.id} {...asCell}>
-          {cell(column)}
-        </td>
-      ))}
-    </tr>
-  );
-}
-
-function GroupName({ name, span }: { name: string; span: number }) {
-  return (
-    <tr {...asRow} class="beside-group">
-      <th {...asColumnHead} scope="colgroup" colSpan={span}>
-        {name}
-      </th>
-    </tr>
-  );
-}
-
-function MeasureRow({ id, columns }: { id: MeasureId; columns: readonly Column[] }) {
-  const { label, shown, mark } = MEASURES[id];
-  const end = rowEnd(columns.map((column) => column[id].twenty.map(shown)));
-  return (
-    <Row
-      label={label}
-      note={`One scale across the row, ${mark(0)} to ${mark(end)}`}
-      columns={columns}
-      cell={(column) => <Measured column={column} id={id} end={end} />}
-    />
-  );
-}
 
 function Head({ column }: { column: Column }) {
   return (
@@ -121,13 +65,13 @@ function BesideTable({ columns, hobby, named }: TableProps) {
             key={row}
             label={ABILITY_NAMES[row]}
             columns={columns}
-            cell={(column) => <Able column={column} row={row} />}
+            cell={(column) => <Able ability={column.abilities[row]} />}
           />
         ))}
         <Row
           label="What you still cannot do"
           columns={columns}
-          cell={(column) => <Lacks column={column} />}
+          cell={(column) => <Lacks lacks={column.lacks} />}
         />
       </tbody>
       <tbody class="group">
@@ -143,9 +87,9 @@ function BesideTable({ columns, hobby, named }: TableProps) {
           label="Troubles"
           note="In how many of 20 ways"
           columns={columns}
-          cell={(column) => <RisksCell column={column} />}
+          cell={(column) => <RisksCell risks={column.risks} />}
         />
-        <Row label="Hardest skill" columns={columns} cell={(column) => <SkillCell column={column} />} />
+        <Row label="Hardest skill" columns={columns} cell={(column) => <SkillCell skill={column.skill} />} />
       </tbody>
       <tbody class="group">
         <GroupName name="What it gives back" span={span} />
