@@ -33,6 +33,12 @@ function lineOfEntry(): unknown {
   return typeof state === 'object' && state !== null && 'line' in state ? state.line : undefined;
 }
 
+/** The name of this tab's line of work. */
+export const lineNow = (): string => mark.line;
+
+/** Whether the present entry of the history was written by this line of work. */
+export const isOurEntry = (): boolean => lineOfEntry() === mark.line;
+
 function lastMark(): Mark | undefined {
   const [line, fragment] = (recall(SESSION, 'sessionStorage') ?? '').split(' ');
   return line && fragment !== undefined ? { line, fragment } : undefined;

@@ -18,6 +18,8 @@ export interface RodProps {
   /** The unit spelled for a reader who hears it: "dollars", "hours", "weeks". */
   unitWord: string;
   width?: number;
+  /** What stands on either side of the collar, and what is heard, where the rod shows no limit but a difference. */
+  sides?: readonly [under: string, over: string, heard: string];
   /** Needed only where two rods of one page share a label and a width. */
   id?: string;
 }
@@ -94,11 +96,20 @@ function Washers({ rod, y, hatch }: { rod: RodLayout; y: number; hatch: string }
   );
 }
 
-function Collar({ rod, top, y }: { rod: RodLayout; top: number; y: number }) {
+function Collar({
+  rod,
+  top,
+  y,
+  sides,
+}: {
+  rod: RodLayout;
+  top: number;
+  y: number;
+  sides: RodProps['sides'];
+}) {
   const x = rod.collarX ?? 0;
   const reach = rod.column / 2 + 3;
-  const under = `${rod.under} under`;
-  const over = `${rod.over} over`;
+  const [under, over] = sides ?? [`${rod.under} under`, `${rod.over} over`];
   const middle = Math.min(Math.max(x, textWidth(under) + 8), rod.width - textWidth(over) - 8);
   return (
     <>
@@ -177,7 +188,7 @@ export function Rod(props: RodProps) {
     <svg
       class="drawing rod"
       role="img"
-      aria-label={spoken(props, rod)}
+      aria-label={props.sides?.[2] ?? spoken(props, rod)}
       width={width}
       height={height}
       viewBox={`0 0 ${width} ${height}`}
@@ -187,7 +198,7 @@ export function Rod(props: RodProps) {
       </defs>
       <Shaft width={width} y={axis} />
       <Washers rod={rod} y={axis} hatch={`url(#${hatch})`} />
-      {rod.collarX === undefined ? null : <Collar rod={rod} top={top} y={axis} />}
+      {rod.collarX === undefined ? null : <Collar rod={rod} top={top} y={axis} sides={props.sides} />}
       {before.length > 0 ? <Before rod={rod} y={under} /> : null}
       <ScaleLine rod={rod} y={scale} format={format} />
       <HalfRange rod={rod} y={half} text={spanText(format(rod.half.from), format(rod.half.to))} />
