@@ -2,7 +2,7 @@ import type { ComparedColumn } from '../../calc/comparing.ts';
 import { Able, Lacks, Measured, RisksCell } from '../beside/Cells.tsx';
 import { Scissors } from '../plan/Glyphs.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
-import { lacksOf, type RowId, saySkill, sayYear } from './rows.ts';
+import { lacksOf, type RowId, saySkill, sayYear, stopsOf } from './rows.ts';
 
 interface Props {
   readonly id: RowId;
@@ -13,8 +13,30 @@ interface Props {
   readonly end: number;
 }
 
-function Named({ those }: { those: readonly { readonly id: string; readonly label: string }[] }) {
-  return <span class="task-note">{those.map(({ label }) => label).join('; ')}</span>;
+type Check = { readonly id: string; readonly label: string };
+
+/** A count of checks that are not ok, and which they are: stops at once, the others a press away. */
+function NotOk({ result, those }: { result: 'look' | 'stop'; those: readonly Check[] }) {
+  if (those.length === 0) return null;
+  const labels = <span class="task-note">{those.map(({ label }) => label).join('; ')}</span>;
+  const mark = (
+    <ResultMark result={result} word={`${those.length} to ${result === 'look' ? 'look at' : 'stop at'}`} />
+  );
+  if (result === 'stop')
+    return (
+      <li>
+        {mark}
+        {labels}
+      </li>
+    );
+  return (
+    <li>
+      <details>
+        <summary>{mark}</summary>
+        {labels}
+      </details>
+    </li>
+  );
 }
 
 function Checks({ checks }: Pick<ComparedColumn, 'checks'>) {
@@ -22,21 +44,11 @@ function Checks({ checks }: Pick<ComparedColumn, 'checks'>) {
   const { ok, look, stop, open } = checks;
   return (
     <ul class="list-plain beside-risks">
+      <NotOk result="stop" those={stop} />
+      <NotOk result="look" those={look} />
       <li>
         <ResultMark result="ok" word={`${ok} ok`} />
       </li>
-      {look.length > 0 ? (
-        <li>
-          <ResultMark result="look" word={`${look.length} to look at`} />
-          <Named those={look} />
-        </li>
-      ) : null}
-      {stop.length > 0 ? (
-        <li>
-          <ResultMark result="stop" word={`${stop.length} to stop at`} />
-          <Named those={stop} />
-        </li>
-      ) : null}
       {open > 0 ? (
         <li>
           <ResultMark result="not-yet" word={`${open} not yet`} />
@@ -87,7 +99,7 @@ export function Cell({ id, column, name, end }: Props) {
     case 'stops':
       return (
         <Said
-          those={column.stops.map(({ say }) => say)}
+          those={stopsOf(column)}
           none={column.kind === 'path' ? 'Nowhere before the end.' : 'It is not built in stages.'}
         />
       );

@@ -38,8 +38,9 @@ function useShown(called: readonly Called[]) {
 
 function Sheet({ comparison }: { comparison: Comparison }) {
   const path = useStore($path);
+  const others = useStore($others) ?? [];
   const [all, setAll] = useState(false);
-  const called = calledAll(comparison.columns, path);
+  const called = calledAll(comparison.columns, path, [undefined, ...others.map(({ name }) => name)]);
   const { narrow, ids, setPicked } = useShown(called);
   const places = ids.map((id) => called.findIndex((each) => each.id === id));
   const shown = places.map((place) => ({

@@ -37,7 +37,10 @@ const FIRST = 'control';
 
 function put(decision: string, option: string): void {
   const path = withOwn($path.get(), {});
-  putBeside({ kind: 'path', path: { ...path, answers: { ...path.answers, [decision]: [option] } } }, true);
+  putBeside(
+    { kind: 'path', path: { ...path, answers: { ...path.answers, [decision]: [option] } } },
+    { own: true },
+  );
 }
 
 /** A copy of A with one answer changed. */

@@ -12,7 +12,11 @@ export function PastedLink({ full }: { full: boolean }) {
   const [said, setSaid] = useState('');
   const put = () => {
     const fragment = fragmentIn(text);
-    const found = pasted(fragment === undefined ? undefined : decodeComparison(fragment), $path.get(), $others.get() ?? []);
+    const found = pasted(
+      fragment === undefined ? undefined : decodeComparison(fragment),
+      $path.get(),
+      $others.get() ?? [],
+    );
     setSaid(found.say);
     if (found.columns.length === 0) return;
     for (const column of found.columns) putBeside(column);

@@ -21,7 +21,7 @@ export function StartingPoints({ full }: { full: boolean }) {
       full={full}
       onPick={(id) => {
         const owner = owners.find((each) => each.id === id);
-        if (owner) putBeside({ kind: 'path', path: owner.path });
+        if (owner) putBeside({ kind: 'path', path: owner.path }, { name: owner.name });
       }}
     />
   );

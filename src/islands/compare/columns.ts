@@ -14,22 +14,24 @@ import { type Beside, recallColumns, rememberColumns } from './remembered.ts';
 /** What stands beside the open path: columns B to D. Undefined until somebody put something there. */
 export const $others = atom<readonly Beside[] | undefined>(undefined);
 
+const keyOf = (compared: Compared): string =>
+  compared.kind === 'path' ? encodePath(compared.path) : compared.id;
+
 const isOfMany = (hash: string): boolean => splitColumns(hash).length > 1;
 
-/** Columns as a link has them; those that this tab knows as the owner's own stay their own. */
+/** Columns as a link has them; those that this tab knows keep their names, and the owner's own stay their own. */
 function columnsIn(hash: string): Beside[] {
   const { others, notes } = decodeComparison(hash);
-  const known = new Set([...($others.get() ?? []), ...(recallColumns()?.columns ?? [])].flatMap(ownFragment));
+  const known = new Map(
+    [...(recallColumns()?.columns ?? []), ...($others.get() ?? [])].map((each) => [
+      keyOf(each.compared),
+      each,
+    ]),
+  );
   const said = new Set($notes.get().map(({ say }) => say));
   $notes.set([...$notes.get(), ...notes.filter(({ say }) => !said.has(say))]);
-  return others.map((compared) => ({
-    compared,
-    own: compared.kind === 'path' && known.has(encodePath(compared.path)),
-  }));
+  return others.map((compared) => known.get(keyOf(compared)) ?? { compared, own: false });
 }
-
-const ownFragment = ({ compared, own }: Beside): string[] =>
-  own && compared.kind === 'path' ? [encodePath(compared.path)] : [];
 
 /** In the address the columns follow every change of the first path, whose differences they are. */
 function write(): void {
@@ -83,18 +85,15 @@ const now = (): readonly Beside[] => $others.get() ?? [];
 
 export const isFull = (others: readonly Beside[]): boolean => others.length >= MOST_COMPARED - 1;
 
-const keyOf = (compared: Compared): string =>
-  compared.kind === 'path' ? encodePath(compared.path) : compared.id;
-
 /** Which column of all already says this, counted from 0 for the open path; -1 for none. */
 export const placeOf = (first: Path, others: readonly Beside[], compared: Compared): number =>
   [encodePath(first), ...others.map((each) => keyOf(each.compared))].indexOf(keyOf(compared));
 
 /** Puts one more beside the open path; what stands there already, or does not fit, changes nothing. */
-export function putBeside(compared: Compared, own = false): void {
+export function putBeside(compared: Compared, more: Partial<Beside> = {}): void {
   const others = now();
   if (isFull(others) || placeOf($path.get(), others, compared) >= 0) return;
-  $others.set([...others, { compared, own }]);
+  $others.set([...others, { own: false, ...more, compared }]);
 }
 
 /** Takes a column away; counted from 1, the first beside the open path. */

@@ -36,11 +36,12 @@ export function describe(path: Path): string {
 const answersThatDiffer = (a: Path, b: Path) =>
   decisions.filter(({ id }) => (a.answers[id] ?? []).join() !== (b.answers[id] ?? []).join());
 
-/** "As A, but: ready-made control" where few answers differ; else what its answers say. */
+/** "As A, but: ready-made control" where few answers differ; else how it is controlled, which sets it apart most. */
 export function nameOfPath(path: Path, first: Path): string {
   const differing = answersThatDiffer(first, path);
   const sameLathe = path.size === first.size && JSON.stringify(path.facts) === JSON.stringify(first.facts);
-  if (!sameLathe || differing.length > 2) return describe(path);
+  if (!sameLathe || differing.length > 2)
+    return said(path, 'control') || said(path, 'driven-axes') || 'Another conversion';
   if (differing.length === 0)
     return path.edition === first.edition ? 'The same as A' : `A at edition ${path.edition}`;
   const words = differing.map(
@@ -49,19 +50,17 @@ export function nameOfPath(path: Path, first: Path): string {
   return `As A, but: ${words.map(small).join('; ')}`;
 }
 
-/** The columns by name; `kept` is the owner's own name for a path, where there is one. */
+/** The columns by name; `names` are what they were called where they came from, by place, as far as anyone knows. */
 export function calledAll(
   columns: readonly ComparedColumn[],
   first: Path,
-  kept: (path: Path) => string | undefined = () => undefined,
+  names: readonly (string | undefined)[] = [],
 ): Called[] {
   return columns.map(({ alternative, path }, at) => {
     const letter = letterOf(at);
     if (alternative) return { id: letter, letter, name: alternative.name, means: alternative.means };
-    const own = path ? kept(path) : undefined;
     const about = path ? describe(path) : '';
-    if (at === 0) return { id: letter, letter, name: own ?? 'Your plan', means: about };
-    const name = own ?? (path ? nameOfPath(path, first) : '');
-    return { id: letter, letter, name, means: name === about ? 'Conversion.' : about };
+    const usual = at === 0 || !path ? 'Your plan' : nameOfPath(path, first);
+    return { id: letter, letter, name: names[at] ?? usual, means: about };
   });
 }

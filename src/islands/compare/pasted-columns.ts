@@ -15,11 +15,7 @@ const NO_LINK =
   'This is no link to a path. One ends with #, a number, a question mark and the answers: #1?size=medium … Copy the whole address.';
 
 /** What of a pasted link can stand beside A, and what has to be said about the rest. */
-export function pasted(
-  read: DecodedComparison | undefined,
-  first: Path,
-  others: readonly Beside[],
-): Pasted {
+export function pasted(read: DecodedComparison | undefined, first: Path, others: readonly Beside[]): Pasted {
   if (!read?.readable) return { columns: [], say: NO_LINK };
   const all: Compared[] = [{ kind: 'path', path: read.first }, ...read.others];
   const fresh = all.filter((column) => placeOf(first, others, column) < 0);

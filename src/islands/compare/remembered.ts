@@ -8,6 +8,8 @@ import { recall, remember } from '../memory.ts';
 export interface Beside {
   readonly compared: Compared;
   readonly own: boolean;
+  /** What it was called where it came from: an invented owner's path, a path on the shelf. Not in a link. */
+  readonly name?: string | undefined;
 }
 
 const REMEMBERED = 'columns';
@@ -15,24 +17,30 @@ const REMEMBERED = 'columns';
 /** What the tab remembers: of which line of work, and the columns, paths as whole fragments. */
 interface Written {
   readonly line: string;
-  readonly columns: readonly { readonly path?: string; readonly alternative?: string; readonly own?: true }[];
+  readonly columns: readonly {
+    readonly path?: string;
+    readonly alternative?: string;
+    readonly own?: true;
+    readonly name?: string;
+  }[];
 }
 
 /** Keeps the columns for as long as the tab is open. A refusal is no loss: the address holds them too. */
 export function rememberColumns(line: string, columns: readonly Beside[]): void {
   const written: Written = {
     line,
-    columns: columns.map(({ compared, own }) => ({
+    columns: columns.map(({ compared, own, name }) => ({
       ...(compared.kind === 'path' ? { path: encodePath(compared.path) } : { alternative: compared.id }),
       ...(own ? { own } : {}),
+      ...(name === undefined ? {} : { name }),
     })),
   };
   remember(REMEMBERED, JSON.stringify(written), 'sessionStorage');
 }
 
-function read({ path, alternative, own }: Written['columns'][number]): Beside[] {
+function read({ path, alternative, own, name }: Written['columns'][number]): Beside[] {
   if (typeof path === 'string')
-    return [{ compared: { kind: 'path', path: decodePath(path).path }, own: own === true }];
+    return [{ compared: { kind: 'path', path: decodePath(path).path }, own: own === true, name }];
   return typeof alternative === 'string' && alternativeNames.includes(alternative)
     ? [{ compared: { kind: 'alternative', id: alternative }, own: false }]
     : [];

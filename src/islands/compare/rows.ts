@@ -46,6 +46,7 @@ export const ROW_NAMES: Readonly<Record<RowId, string>> = {
   final: 'Cuts for ever',
 };
 
+const large = (say: string): string => `${say.charAt(0).toUpperCase()}${say.slice(1)}`;
 const small = (say: string): string => `${say.charAt(0).toLowerCase()}${say.slice(1)}`;
 
 /** What you still cannot do with it, a sentence each. */
@@ -65,15 +66,20 @@ export function sayYear(column: ComparedColumn): string {
 
 const NAMED = 2;
 
-/** "an experienced machinist’s or electrician’s: bored on the lathe, i can wire; and 2 more" */
+/** "An experienced machinist’s or electrician’s: bored on the lathe, i can wire; and 2 more" */
 export function saySkill({ skill: { level, asks } }: ComparedColumn): string {
   const named = asks.slice(0, NAMED).flatMap(({ decision, option }) => {
     const about = decisionById(decision);
     return about ? `${about.name.toLowerCase()} (${small(optionById(about, option)?.label ?? option)})` : [];
   });
   const more = asks.length > NAMED ? [`${asks.length - NAMED} more`] : [];
-  return named.length > 0 ? `${SKILLS[level]}: ${listed([...named, ...more])}` : SKILLS[level];
+  const whose = large(SKILLS[level]);
+  return named.length > 0 ? `${whose}: ${listed([...named, ...more])}` : whose;
 }
+
+/** Where one may stop and what stands there then, in a sentence each. */
+export const stopsOf = ({ stops }: ComparedColumn): string[] =>
+  stops.map(({ say }) => large(say.split(/(?<=[.!?])\s/)[0] ?? say));
 
 /** All that a cell says. Two cells that say the same are the same. */
 export function sayCell(id: RowId, column: ComparedColumn): string {

@@ -46,6 +46,10 @@ function spoken({ values, limit, format, label, unitWord }: RodProps, rod: RodLa
   return `${label}, in ${unitWord}: ${values.length} ways it could turn out, from ${format(low)} to ${format(high)}. ${half}${count}`;
 }
 
+/** A difference may lie on either side of nothing: its two ends are then written out. */
+const halfText = ({ format, sides }: RodProps, { half: { from, to } }: RodLayout): string =>
+  sides && from !== to ? `${format(from)} to ${format(to)}` : spanText(format(from), format(to));
+
 function Shaft({ width, y }: { width: number; y: number }) {
   const end = width - 1;
   return <path class="rod-shaft" d={`M1 ${y - 2.5}H${end}l-3 2.5 3 2.5H1l3-2.5z`} />;
@@ -201,7 +205,7 @@ export function Rod(props: RodProps) {
       {rod.collarX === undefined ? null : <Collar rod={rod} top={top} y={axis} sides={props.sides} />}
       {before.length > 0 ? <Before rod={rod} y={under} /> : null}
       <ScaleLine rod={rod} y={scale} format={format} />
-      <HalfRange rod={rod} y={half} text={spanText(format(rod.half.from), format(rod.half.to))} />
+      <HalfRange rod={rod} y={half} text={halfText(props, rod)} />
     </svg>
   );
 }
