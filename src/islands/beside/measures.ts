@@ -44,5 +44,6 @@ export function halfOf(id: MeasureId, spread: Spread): { readonly said: string; 
   const { half, none } = MEASURES[id];
   if (isNothing(spread)) return { said: none, isNone: true };
   const { from, to } = middleHalf(spread.twenty);
-  return { said: half(from, to), isNone: false };
+  const said = half(from, to);
+  return { said: /[1-9]/.test(said) ? said : 'nothing', isNone: false };
 }

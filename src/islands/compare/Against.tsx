@@ -10,8 +10,8 @@ import { WhyDiffer } from './WhyDiffer.tsx';
 interface Props {
   readonly comparison: Comparison;
   readonly called: readonly Called[];
-  /** The two that stand side by side on a phone, or the first two. */
-  readonly usual: readonly [number, number];
+  /** The two that stand side by side on a phone. */
+  readonly usual: readonly [number, number] | undefined;
 }
 
 /** Rows besides money and hours in which two columns differ, by name. */
@@ -59,56 +59,68 @@ function OtherPairs({ pairs, called }: { pairs: readonly Pair[]; called: readonl
   );
 }
 
-function Why({
-  comparison,
-  pair: { a, b },
-  called,
-}: {
-  comparison: Comparison;
-  pair: Pair;
-  called: readonly Called[];
-}) {
-  const [one, other] = [comparison.columns[a]!, comparison.columns[b]!];
+interface TwoProps extends Pick<Props, 'comparison' | 'called'> {
+  readonly pair: Pair;
+}
+
+/** Each differing answer's share, which only two conversions have. */
+function Why({ comparison: { columns }, pair: { a, b }, called }: TwoProps) {
+  const [one, other] = [columns[a]?.path, columns[b]?.path];
+  if (!one || !other) return null;
   const letters = [called[a]!.letter, called[b]!.letter] as const;
-  if (one.kind === 'path' && other.kind === 'path' && one.path && other.path)
-    return <WhyDiffer key={`${a} ${b}`} a={one.path} b={other.path} letters={letters} isOpen={a === 0} />;
-  const not = one.kind === 'path' ? letters[1] : letters[0];
   return (
-    <p>Why can be told answer by answer for two conversions. {not} is none: its rows above say what it is.</p>
+    <section class="compare-why" aria-labelledby="why-they-differ">
+      <h3 id="why-they-differ">
+        Why {letters[0]} and {letters[1]} differ, answer by answer
+      </h3>
+      <Boundary what="why they differ">
+        <WhyDiffer key={`${a} ${b}`} a={one} b={other} letters={letters} isOpen={a === 0} />
+      </Boundary>
+    </section>
   );
+}
+
+const areConversions = ({ columns }: Comparison, { a, b }: Pair): boolean =>
+  columns[a]?.kind === 'path' && columns[b]?.kind === 'path';
+
+/** The pair looked at until another is chosen: what a phone shows, else the first two conversions, whose answers can be told. */
+function usualPair(comparison: Comparison, usual: Props['usual']): number {
+  const { pairs } = comparison;
+  if (usual) return pairs.findIndex(({ a, b }) => a === Math.min(...usual) && b === Math.max(...usual));
+  return pairs.findIndex((pair) => areConversions(comparison, pair));
 }
 
 /** Two columns against each other: how often and by how much, and which answers make the difference. */
 export function Against({ comparison, called, usual }: Props) {
   const [chosen, setChosen] = useState<number>();
   const { pairs } = comparison;
-  const [left, right] = usual;
-  const standing = pairs.findIndex(({ a, b }) => a === Math.min(left, right) && b === Math.max(left, right));
-  const at = chosen !== undefined && chosen < pairs.length ? chosen : Math.max(0, standing);
+  const standing = Math.max(0, usualPair(comparison, usual));
+  const at = chosen !== undefined && chosen < pairs.length ? chosen : standing;
   const pair = pairs[at];
   if (!pair) return null;
   const [a, b] = [called[pair.a]!, called[pair.b]!];
+  const both = areConversions(comparison, pair);
   return (
-    <div class="compare-against">
-      <section class="rule-section" id="why-they-differ" tabIndex={-1}>
-        <h2>
-          Why {a.letter} and {b.letter} differ, answer by answer
-        </h2>
-        <Choice pairs={pairs} called={called} at={at} onAt={setChosen} />
-        <Boundary what="why they differ">
-          <Why comparison={comparison} pair={pair} called={called} />
-        </Boundary>
-      </section>
-      <section class="rule-section" id="two-by-two" tabIndex={-1} aria-label="Two by two">
-        {comparison.editionsDiffer ? (
-          <p class="small">
-            Prices of different editions stand side by side here, and the 20 ways of one are not those of the
-            other: take the counts as rough.
-          </p>
-        ) : null}
-        <PairInWords pair={pair} a={a} b={b} rows={differingRows(comparison, pair)} />
-        <OtherPairs pairs={pairs.filter((each) => each !== pair)} called={called} />
-      </section>
-    </div>
+    <section class="rule-section" id="two-by-two" tabIndex={-1}>
+      <h2>
+        {a.letter} and {b.letter}, weighed against each other
+      </h2>
+      <Choice pairs={pairs} called={called} at={at} onAt={setChosen} />
+      <div class={both ? 'compare-against' : undefined}>
+        {both ? <Why comparison={comparison} pair={pair} called={called} /> : null}
+        <div>
+          {comparison.editionsDiffer ? <OfEditions /> : null}
+          <PairInWords pair={pair} a={a} b={b} rows={differingRows(comparison, pair)} />
+          <OtherPairs pairs={pairs.filter((each) => each !== pair)} called={called} />
+        </div>
+      </div>
+    </section>
   );
 }
+
+const OfEditions = () => (
+  <p class="small">
+    Prices of different editions stand side by side here, and the 20 ways of one are not those of the other:
+    take the counts as rough.
+  </p>
+);

@@ -19,9 +19,7 @@ type Check = { readonly id: string; readonly label: string };
 function NotOk({ result, those }: { result: 'look' | 'stop'; those: readonly Check[] }) {
   if (those.length === 0) return null;
   const labels = <span class="task-note">{those.map(({ label }) => label).join('; ')}</span>;
-  const mark = (
-    <ResultMark result={result} word={`${those.length} to ${result === 'look' ? 'look at' : 'stop at'}`} />
-  );
+  const mark = <ResultMark result={result} word={`${those.length} ${result}`} />;
   if (result === 'stop')
     return (
       <li>

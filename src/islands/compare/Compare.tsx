@@ -58,7 +58,11 @@ function Sheet({ comparison }: { comparison: Comparison }) {
       {called.length > 1 ? <SameRows groups={groups} all={all} onAll={setAll} /> : null}
       <Table shown={shown} groups={groups} all={all} editionsDiffer={comparison.editionsDiffer} />
       {called.length > 1 ? (
-        <Against comparison={comparison} called={called} usual={[places[0] ?? 0, places[1] ?? 1]} />
+        <Against
+          comparison={comparison}
+          called={called}
+          usual={narrow ? [places[0] ?? 0, places[1] ?? 1] : undefined}
+        />
       ) : null}
     </>
   );

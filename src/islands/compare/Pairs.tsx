@@ -77,12 +77,14 @@ export function PairInWords({ pair, a, b, rows }: Props) {
           <b>{tie}</b>
         </p>
       ) : null}
-      {pair.money.same < 20 ? (
-        <TwentyDifferences measure="money" side={pair.money} a={a.letter} b={b.letter} />
-      ) : null}
-      {pair.hours.same < 20 ? (
-        <TwentyDifferences measure="hours" side={pair.hours} a={a.letter} b={b.letter} />
-      ) : null}
+      <div class="compare-rods">
+        {pair.money.same < 20 ? (
+          <TwentyDifferences measure="money" side={pair.money} a={a.letter} b={b.letter} />
+        ) : null}
+        {pair.hours.same < 20 ? (
+          <TwentyDifferences measure="hours" side={pair.hours} a={a.letter} b={b.letter} />
+        ) : null}
+      </div>
     </>
   );
 }

@@ -29,7 +29,7 @@ export function describe(path: Path): string {
   const words = ['driven-axes', 'control', 'spindle-motor'].map((id) => said(path, id)).filter(Boolean);
   const answered = Object.values(path.answers).filter((answer) => answer.length > 0).length;
   if (words.length === 0)
-    return `${sizeNames[path.size]} lathe, ${answered === 0 ? 'nothing answered yet' : 'most left open'}`;
+    return `A ${sizeNames[path.size]} lathe, ${answered === 0 ? 'nothing answered yet' : 'most left open'}`;
   return words.map((word, at) => (at === 0 ? word : small(word))).join('; ');
 }
 

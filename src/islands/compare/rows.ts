@@ -77,9 +77,9 @@ export function saySkill({ skill: { level, asks } }: ComparedColumn): string {
   return named.length > 0 ? `${whose}: ${listed([...named, ...more])}` : whose;
 }
 
-/** Where one may stop and what stands there then, in a sentence each. */
+/** Where one may stop: what stands there then, without its further words. */
 export const stopsOf = ({ stops }: ComparedColumn): string[] =>
-  stops.map(({ say }) => large(say.split(/(?<=[.!?])\s/)[0] ?? say));
+  stops.map(({ say }) => large(say.split(/[,.;](?:\s|$)/)[0] ?? say));
 
 /** All that a cell says. Two cells that say the same are the same. */
 export function sayCell(id: RowId, column: ComparedColumn): string {
