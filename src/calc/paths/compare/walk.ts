@@ -37,6 +37,11 @@ function totalsOfPath(path: Path, book: PriceBook): Totals {
   return totalsOf(waysOf(path, plan, book.seed), machine, path, edition, orders);
 }
 
+export function typicalOfPath(path: Path, book: PriceBook): Typical {
+  const { money, hours } = totalsOfPath(path, book);
+  return { money: typicalOf(money), hours: typicalOf(hours) };
+}
+
 /** Every mixture worked out like any path. */
 export function plainWalk(
   a: Path,
@@ -51,9 +56,6 @@ export function plainWalk(
       taken[piece] = !taken[piece];
       path = taking(path, taken[piece] ? a : b, pieces[piece]!);
     },
-    typical: () => {
-      const { money, hours } = totalsOfPath(path, bookOf(path.edition));
-      return { money: typicalOf(money), hours: typicalOf(hours) };
-    },
+    typical: () => typicalOfPath(path, bookOf(path.edition)),
   };
 }
