@@ -48,7 +48,7 @@ export function deltasOf(present: Present, now: WayNow, after: State, changed: r
 }
 
 /** How often the hours of an extra piece of work count. */
-const timesOf = ({ extras, timesExtra }: ReturnType<typeof workAt>, id: string): number =>
+export const timesOf = ({ extras, timesExtra }: ReturnType<typeof workAt>, id: string): number =>
   extras.includes(id) ? timesExtra : 0;
 
 /** What is in the drawer costs nothing, and what is paid every year stands in no total. */

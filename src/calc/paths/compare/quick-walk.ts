@@ -5,10 +5,11 @@ import type { PriceBook } from '../../core/price-book.ts';
 import { allowanceOf } from '../../cost/builds.ts';
 import { editionOf } from '../../cost/edition.ts';
 import { BUILDS } from '../../cost/strata.ts';
-import { waysFrom } from '../../cost/ways.ts';
+import { type Way, waysFrom } from '../../cost/ways.ts';
 import { machineOf } from '../../facts.ts';
 import { measure } from '../../measures.ts';
-import { type CarriedSums, carriedSums } from './carried-sums.ts';
+import { partsLookingAt, risksLookingAt, tasksLookingAt } from '../looks-at.ts';
+import { CarriedSums, type Moved } from './carried-sums.ts';
 import { type Piece, taking } from './pieces.ts';
 import { type Typical, typicalOf, typicalOfPath, type Walk } from './walk.ts';
 
@@ -32,40 +33,52 @@ function groundOf(path: Path, book: PriceBook, given: Int32Array): Ground {
   choose(plan, given);
   const state = unchosen(plan, measure);
   state.masks.set(plan.masks);
-  const sums = carriedSums({ state, machine, path, book }, editionOf(book));
+  const sums = new CarriedSums({ state, machine, path, book }, editionOf(book));
   return { plan, sums, seed: book.seed, last: undefined };
 }
 
-/** The typical figures of the answers on a ground, each way of answering what is open in its own builds. */
-function typicalOn(ground: Ground, given: Int32Array): Typical {
-  const { plan, sums, seed } = ground;
-  const status = choose(plan, given);
-  const ways = waysFrom(given, { state: plan, status }, seed);
-  const whole = ways.length === 1;
-  const known = whole ? ground.last : undefined;
-  let moved = { money: true, hours: true };
-  const left = new Set(ways);
-  for (const { state } of ways) {
-    const here = [...left].filter((way) => way.state === state);
-    if (here.length === 0) continue;
-    moved = sums.moveTo(state.masks);
-    for (const way of here) {
-      left.delete(way);
-      if (!known || moved.money) sums.fillMoney(money, way.from, way.to);
-      if (!known || moved.hours) sums.fillHours(hours, way.from, way.to);
+/** The builds of a mixture, each way of answering what is open in its own; which sums are not those of before. */
+function fill({ sums }: Ground, ways: readonly Way[], again: boolean): Moved {
+  let moved: Moved = { money: again, hours: again };
+  const byState = new Map<State, Way[]>();
+  for (const way of ways) byState.set(way.state, [...(byState.get(way.state) ?? []), way]);
+  for (const [state, here] of byState) {
+    const step = sums.moveTo(state.masks);
+    moved = { money: again || step.money, hours: again || step.hours };
+    for (const { from, to } of here) {
+      if (moved.money) sums.fillMoney(money, from, to);
+      if (moved.hours) sums.fillHours(hours, from, to);
     }
   }
+  return moved;
+}
+
+/** The typical figures of the answers on a ground. */
+function typicalOn(ground: Ground, given: Int32Array): Typical {
+  const { plan, seed, last } = ground;
+  const status = choose(plan, given);
+  const ways = waysFrom(given, { state: plan, status }, seed);
+  // Only where one plan follows another does a sum that has not moved still stand for all builds.
+  const known = ways.length === 1 ? last : undefined;
+  const moved = fill(ground, ways, known === undefined);
   const typical = {
     money: known && !moved.money ? known.money : typicalOf(money),
     hours: known && !moved.hours ? known.hours : typicalOf(hours),
   };
-  ground.last = whole ? typical : undefined;
+  ground.last = ways.length === 1 ? typical : undefined;
   return typical;
 }
 
 /** Totals are sums of columns where nothing is quoted or bought and no flat allowance stands. */
 const isPlainSum = (path: Path): boolean =>
   Object.keys(path.purchases ?? {}).length === 0 && allowanceOf(path) === undefined;
+
+/** How much has to be counted again when a piece is turned; what is no answer makes another ground. */
+function weightOf(piece: Piece): number {
+  if (piece.kind !== 'answer') return Number.MAX_SAFE_INTEGER;
+  const at = decisionPosition(piece.decision);
+  return partsLookingAt[at]!.length + tasksLookingAt[at]!.length + risksLookingAt[at]!.length;
+}
 
 /**
  * The same figures as the plain walk, from the columns that change alone. What is no answer, such as the drawer, makes
@@ -80,29 +93,39 @@ export function quickWalk(
   const [ours, theirs] = [answerMasks(a.answers), answerMasks(b.answers)];
   const taken = pieces.map(() => false);
   const given = theirs.slice();
-  const grounds = new Map<string, Ground>();
-  let path = b;
+  const others = pieces.flatMap(({ kind }, at) => (kind === 'answer' ? [] : [at]));
+  /** By what is no answer; undefined where a total is more than a sum of columns. */
+  const grounds = new Map<string, Ground | undefined>();
 
-  const groundHere = (): Ground => {
-    const key = pieces.map(({ kind }, at) => (kind !== 'answer' && taken[at] ? '1' : '0')).join('');
+  /** The mixture as a path of its own, made only where somebody looks at more than its answers. */
+  const mixture = (): Path =>
+    pieces.reduce((path, piece, at) => (taken[at] ? taking(path, a, piece) : path), b);
+
+  const groundHere = (): Ground | undefined => {
+    const key = others.map((at) => (taken[at] ? '1' : '0')).join('');
     const known = grounds.get(key);
-    if (known) return known;
+    if (known || grounds.has(key)) return known;
     if (grounds.size >= KEPT_AT_MOST) grounds.clear();
-    const made = groundOf(path, bookOf(path.edition), given);
+    const path = mixture();
+    const made = isPlainSum(path) ? groundOf(path, bookOf(path.edition), given) : undefined;
     grounds.set(key, made);
     return made;
   };
 
   return {
+    weights: pieces.map(weightOf),
     turn: (at) => {
       const piece = pieces[at]!;
       taken[at] = !taken[at];
-      path = taking(path, taken[at] ? a : b, piece);
       if (piece.kind !== 'answer') return;
       const position = decisionPosition(piece.decision);
       given[position] = (taken[at] ? ours : theirs)[position]!;
     },
-    typical: () =>
-      isPlainSum(path) ? typicalOn(groundHere(), given) : typicalOfPath(path, bookOf(path.edition)),
+    typical: () => {
+      const ground = groundHere();
+      if (ground) return typicalOn(ground, given);
+      const path = mixture();
+      return typicalOfPath(path, bookOf(path.edition));
+    },
   };
 }

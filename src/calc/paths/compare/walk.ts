@@ -18,6 +18,8 @@ export interface Typical {
 
 /** A mixture of two paths that changes one piece at a time. It begins with everything as the second path has it. */
 export interface Walk {
+  /** By piece: how much work it is to turn it. */
+  readonly weights: readonly number[];
   /** Gives one piece the other way round. */
   readonly turn: (piece: number) => void;
   readonly typical: () => Typical;
@@ -52,6 +54,7 @@ export function plainWalk(
   const taken = pieces.map(() => false);
   let path = b;
   return {
+    weights: pieces.map(() => 1),
     turn: (piece) => {
       taken[piece] = !taken[piece];
       path = taking(path, taken[piece] ? a : b, pieces[piece]!);
