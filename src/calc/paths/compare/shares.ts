@@ -23,15 +23,21 @@ export interface SharedOut {
   readonly to: Typical;
 }
 
-/** The least number of bits at the end of a count that are zero: which piece a count in Gray code turns. */
+/** How many bits at the end of a count are zero: a count in Gray code turns that one. */
 const turnedAt = (count: number): number => 31 - Math.clz32(count & -count);
 
-/** Worth of every mixture, one piece turned at a step (Gray code); bit i: piece i as the first path has it. */
+/**
+ * What every mixture comes to, one piece turned at a step (Gray code); bit i: piece i as the first path has it. The
+ * first piece in turn is turned at every second step, the last but once: what is least work comes first.
+ */
 export function everyMixture(walk: Walk, pieces: number): Typical[] {
+  const inTurn = Array.from({ length: pieces }, (_, at) => at).sort(
+    (p, q) => walk.weights[p]! - walk.weights[q]!,
+  );
   const values: Typical[] = [walk.typical()];
   let mixture = 0;
   for (let count = 1; count < 1 << pieces; count += 1) {
-    const piece = turnedAt(count);
+    const piece = inTurn[turnedAt(count)]!;
     walk.turn(piece);
     mixture ^= 1 << piece;
     values[mixture] = walk.typical();

@@ -18,6 +18,8 @@ export interface Typical {
 
 /** A mixture of two paths that changes one piece at a time. It begins with everything as the second path has it. */
 export interface Walk {
+  /** By piece: how much work it is to turn it. */
+  readonly weights: readonly number[];
   /** Gives one piece the other way round. */
   readonly turn: (piece: number) => void;
   readonly typical: () => Typical;
@@ -37,6 +39,11 @@ function totalsOfPath(path: Path, book: PriceBook): Totals {
   return totalsOf(waysOf(path, plan, book.seed), machine, path, edition, orders);
 }
 
+export function typicalOfPath(path: Path, book: PriceBook): Typical {
+  const { money, hours } = totalsOfPath(path, book);
+  return { money: typicalOf(money), hours: typicalOf(hours) };
+}
+
 /** Every mixture worked out like any path. */
 export function plainWalk(
   a: Path,
@@ -47,13 +54,11 @@ export function plainWalk(
   const taken = pieces.map(() => false);
   let path = b;
   return {
+    weights: pieces.map(() => 1),
     turn: (piece) => {
       taken[piece] = !taken[piece];
       path = taking(path, taken[piece] ? a : b, pieces[piece]!);
     },
-    typical: () => {
-      const { money, hours } = totalsOfPath(path, bookOf(path.edition));
-      return { money: typicalOf(money), hours: typicalOf(hours) };
-    },
+    typical: () => typicalOfPath(path, bookOf(path.edition)),
   };
 }

@@ -1,8 +1,8 @@
 import type { Path } from '../../core/path.ts';
 import type { PriceBook } from '../../core/price-book.ts';
 import { type Piece, piecesOf } from './pieces.ts';
+import { quickWalk } from './quick-walk.ts';
 import { exactly, MOST_EXACT, type SharedOut, sampled, wholeShares } from './shares.ts';
-import { plainWalk } from './walk.ts';
 
 /** Typical figures to the cent and to the hundredth of an hour: `a` less `b` is `difference`, exactly. */
 export interface TypicalDifference {
@@ -64,7 +64,7 @@ function sharesFrom(pieces: readonly Piece[], { gains, orders, errors, moves }: 
  */
 export function whyDiffer(a: Path, b: Path, bookOf: (edition: string) => PriceBook): WhyDiffer {
   const pieces = piecesOf(a, b);
-  const walk = plainWalk(a, b, pieces, bookOf);
+  const walk = quickWalk(a, b, pieces, bookOf);
   const exact = pieces.length <= MOST_EXACT;
   const shared = exact ? exactly(walk, pieces.length) : sampled(walk, pieces.length, PAIRS);
   const { from, to, orders } = shared;
