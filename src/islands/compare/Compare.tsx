@@ -13,12 +13,13 @@ import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { PaperHead } from '../shared/PaperHead.tsx';
-import { $path, $report } from '../stores.ts';
+import { $open, $path, $report } from '../stores.ts';
 import { Against } from './Against.tsx';
 import { $others, forSums, startColumns } from './columns.ts';
 import { type Called, calledAll } from './names.ts';
 import { PutBeside } from './PutBeside.tsx';
 import { sortedRows } from './rows.ts';
+import { $shelfOwn } from './shelf-own.ts';
 import { SameRows, Table } from './Table.tsx';
 
 const COUNTS = ['', 'One way', 'Two ways', 'Three ways', 'Four ways'];
@@ -39,8 +40,9 @@ function useShown(called: readonly Called[]) {
 function Sheet({ comparison }: { comparison: Comparison }) {
   const path = useStore($path);
   const others = useStore($others) ?? [];
+  const { record } = useStore($open);
   const [all, setAll] = useState(false);
-  const called = calledAll(comparison.columns, path, [undefined, ...others.map(({ name }) => name)]);
+  const called = calledAll(comparison.columns, path, [record?.name, ...others.map(({ name }) => name)]);
   const { narrow, ids, setPicked } = useShown(called);
   const places = ids.map((id) => called.findIndex((each) => each.id === id));
   const shown = places.map((place) => ({
@@ -86,8 +88,9 @@ function WithReport({ report }: { report: Report }) {
   const path = useStore($path);
   const others = useStore($others);
   const [isOpen, setOpen] = useState(others === undefined || others.length === 0);
+  const shelfOwn = useStore($shelfOwn);
   const side = useOffers(isOpen);
-  const beside = useMemo(() => forSums(path, others ?? []), [path, others]);
+  const beside = useMemo(() => forSums(path, others ?? [], shelfOwn), [path, others, shelfOwn]);
   const { answer: comparison, isOld } = useAnswer('comparison', path, others !== undefined, beside);
   const tail = tailOf(
     path,

@@ -6,6 +6,7 @@ import type { Report } from '../../calc/evaluate.ts';
 import { counted } from '../shared/format.ts';
 import { $path } from '../stores.ts';
 import { $others, isFull, placeOf, putBeside } from './columns.ts';
+import { KeptPaths } from './KeptPaths.tsx';
 import { OtherwiseAnswered } from './OtherwiseAnswered.tsx';
 import { PastedLink } from './PastedLink.tsx';
 import { PickOne } from './PickOne.tsx';
@@ -63,6 +64,7 @@ export function PutBeside({ report, side, isOpen, onToggle }: Props) {
         <div class="compare-ways">
           <OtherwiseAnswered report={report} full={full} />
           <Alternatives side={side} full={full} />
+          <KeptPaths full={full} />
           <StartingPoints full={full} />
           <PastedLink full={full} />
         </div>

@@ -5,11 +5,12 @@ import { encodeComparison, tailOf } from '../../link/comparison.ts';
 import { decodeComparison } from '../../link/decode.ts';
 import { encodePath } from '../../link/encode.ts';
 import { splitColumns } from '../../link/pairs.ts';
-import { isOurEntry, lineNow, setTail } from '../address.ts';
+import { isOurLine, lineNow, lineOfEntry, setTail } from '../address.ts';
 import { $notes } from '../notes.ts';
 import { ownOf, withOwn } from '../own-part.ts';
-import { $path, start } from '../stores.ts';
+import { $open, $path, start } from '../stores.ts';
 import { type Beside, recallColumns, rememberColumns } from './remembered.ts';
+import { fetchShelfOwn, type ShelfOwn } from './shelf-own.ts';
 
 /** What stands beside the open path: columns B to D. Undefined until somebody put something there. */
 export const $others = atom<readonly Beside[] | undefined>(undefined);
@@ -56,27 +57,24 @@ export function startColumns(): void {
   let typed: string | undefined;
   // Before the path is opened the address still says what was asked for, and afterwards nobody can tell.
   window.addEventListener('popstate', () => {
-    typed = isOurEntry() || !/^#\d+\?/.test(window.location.hash) ? undefined : window.location.hash;
+    typed =
+      isOurLine(lineOfEntry()) || !/^#\d+\?/.test(window.location.hash) ? undefined : window.location.hash;
   });
   const lineBefore = lineOfEntry();
   start();
   window.addEventListener('popstate', () => {
     if (typed !== undefined) $others.set(isOfMany(typed) ? columnsIn(typed) : $others.get());
   });
-  $others.set(opening(hash, lineBefore === lineNow()));
+  $others.set(opening(hash, isOurLine(lineBefore)));
   $others.subscribe(write);
+  $others.subscribe(fetchShelfOwn);
   $path.listen(write);
-}
-
-function lineOfEntry(): unknown {
-  const state: unknown = window.history.state;
-  return typeof state === 'object' && state !== null && 'line' in state ? state.line : undefined;
 }
 
 /** An entry that this tab wrote may be older than its columns; a link that was followed is as it stands. */
 function opening(hash: string, isOurs: boolean): readonly Beside[] | undefined {
   const kept = recallColumns();
-  const remembered = kept?.line === lineNow() ? kept.columns : undefined;
+  const remembered = kept && isOurLine(kept.line) ? kept.columns : undefined;
   if (isOurs && remembered) return remembered;
   return isOfMany(hash) ? columnsIn(hash) : remembered;
 }
@@ -111,20 +109,41 @@ export function exchange(one: number, other: number): void {
   $others.set(others);
 }
 
-/** A column becomes the open path, and the one that was open stands in its place. Back takes it back. */
-export function makeOpen(place: number): void {
+/**
+ * A column becomes the open path, and the one that was open stands in its place. A copy of the open path goes on the shelf
+ * first, with its quotes and orders. Back takes it back.
+ */
+export async function makeOpen(place: number): Promise<void> {
   const others = now();
   const column = others[place - 1];
   if (column?.compared.kind !== 'path') return;
-  const mine: Beside = { compared: { kind: 'path', path: withOwn($path.get(), {}) }, own: true };
-  const next = others.map((each, at) => (at + 1 === place ? mine : each));
-  $others.set(next);
-  const after = next.map(({ compared }) => compared);
+  const first = $path.get();
+  const { id, record } = $open.get();
+  if (column.own) await putOnShelf(withOwn(column.compared.path, ownOf(first)));
+  const mine: Beside = {
+    compared: { kind: 'path', path: withOwn(first, {}) },
+    own: false,
+    shelf: record && id,
+    name: record?.name,
+  };
+  $others.set(others.map((each, at) => (at + 1 === place ? mine : each)));
+  const after = now().map(({ compared }) => compared);
   window.location.hash = encodeComparison(column.compared.path, after);
 }
 
-/** The columns for the sums: what is the owner's own stands with the quotes and orders of the open path. */
-export const forSums = (first: Path, others: readonly Beside[]): Compared[] =>
-  others.map(({ compared, own }) =>
-    own && compared.kind === 'path' ? { kind: 'path', path: withOwn(compared.path, ownOf(first)) } : compared,
-  );
+async function putOnShelf(path: Path): Promise<void> {
+  const [{ hasRoom, putPath }, { freshName }] = await Promise.all([
+    import('../shelf/kept-paths.ts'),
+    import('../shelf/record.ts'),
+  ]);
+  const made = new Date().toISOString();
+  if (hasRoom()) putPath(freshName(), path, { made, changed: made });
+}
+
+/** The columns for the sums, each owner's own way with its quotes and orders. */
+export const forSums = (first: Path, others: readonly Beside[], shelf: ShelfOwn): Compared[] =>
+  others.map(({ compared, own, shelf: id }) => {
+    if (compared.kind !== 'path') return compared;
+    const theirs = own ? ownOf(first) : id === undefined ? undefined : shelf[id];
+    return theirs ? { kind: 'path', path: withOwn(compared.path, theirs) } : compared;
+  });

@@ -8,9 +8,9 @@ import { Able, Lacks, RisksCell, SkillCell } from '../../beside/Cells.tsx';
 import { GroupName, MeasureRow, Row } from '../../beside/Rows.tsx';
 import { useNarrow } from '../../beside/use-narrow.ts';
 import { ABILITY_NAMES, PHONE_COLUMNS } from '../../beside/words.ts';
-import { planName } from '../../plan/words.ts';
 import { to } from '../../shared/places.ts';
 import { asCell, asColumnHead, asRow, asTable } from '../../shared/table-roles.ts';
+import { usePlanName } from '../../shared/use-plan-name.ts';
 import { PaybackCell, PerYear, SavedCell } from './Cells.tsx';
 import { Choose } from './Choose.tsx';
 import { type Column, columnsOf, firstColumns } from './columns.ts';
@@ -118,7 +118,7 @@ interface Props {
 export function Beside({ report, side }: Props) {
   const [chosen, setChosen] = useState<readonly string[]>();
   const narrow = useNarrow();
-  const all = columnsOf(side, report, planName(report));
+  const all = columnsOf(side, report, usePlanName(report));
   const wide = chosen ?? firstColumns(side.order);
   const usual = chosen ?? firstColumns(side.order, PHONE_COLUMNS);
   const shown = narrow ? usual.slice(0, PHONE_COLUMNS) : wide;
