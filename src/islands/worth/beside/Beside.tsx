@@ -1,13 +1,15 @@
 import { useState } from 'preact/hooks';
 import type { SideBySide } from '../../../calc/choosing.ts';
 import { abilityRows, CONVERSION } from '../../../calc/core/alternative.ts';
+import type { Path } from '../../../calc/core/path.ts';
 import type { Report } from '../../../calc/evaluate.ts';
 import { alternativesBasis } from '../../../content/alternatives-basis.ts';
+import { encodeComparison } from '../../../link/comparison.ts';
 import { encodePath } from '../../../link/encode.ts';
 import { Able, Lacks, RisksCell, SkillCell } from '../../beside/Cells.tsx';
 import { GroupName, MeasureRow, Row } from '../../beside/Rows.tsx';
 import { useNarrow } from '../../beside/use-narrow.ts';
-import { ABILITY_NAMES, PHONE_COLUMNS } from '../../beside/words.ts';
+import { ABILITY_NAMES, MOST_COLUMNS, PHONE_COLUMNS } from '../../beside/words.ts';
 import { to } from '../../shared/places.ts';
 import { asCell, asColumnHead, asRow, asTable } from '../../shared/table-roles.ts';
 import { usePlanName } from '../../shared/use-plan-name.ts';
@@ -109,6 +111,13 @@ function BesideTable({ columns, hobby, named }: TableProps) {
   );
 }
 
+/** The open path beside the first alternatives that are shown here, as a comparison. */
+const comparing = (path: Path, shown: readonly string[]): string => {
+  const others = shown.filter((id) => id !== CONVERSION).slice(0, MOST_COLUMNS - 1);
+  const columns = others.map((id) => ({ kind: 'alternative', id }) as const);
+  return `${to('compare/')}#${encodeComparison(path, columns)}`;
+};
+
 interface Props {
   readonly report: Report;
   readonly side: SideBySide;
@@ -131,6 +140,9 @@ export function Beside({ report, side }: Props) {
         <span class="quiet">{alternativesBasis}</span>
       </p>
       <Choose all={all} shown={shown} narrow={narrow} onShown={setChosen} />
+      <p class="no-print">
+        <a href={comparing(report.path, shown)}>Weigh these against other ways of converting</a>
+      </p>
       <BesideTable
         columns={columns}
         hobby={side.worth.hobby !== undefined}
