@@ -42,7 +42,10 @@ function Sheet({ comparison }: { comparison: Comparison }) {
   const others = useStore($others) ?? [];
   const { record } = useStore($open);
   const [all, setAll] = useState(false);
-  const called = calledAll(comparison.columns, path, [record?.name, ...others.map(({ name }) => name)]);
+  const called = calledAll(comparison.columns, path, [
+    record?.name ?? (record ? 'Your plan' : 'The open path'),
+    ...others.map(({ name }) => name),
+  ]);
   const { narrow, ids, setPicked } = useShown(called);
   const places = ids.map((id) => called.findIndex((each) => each.id === id));
   const shown = places.map((place) => ({

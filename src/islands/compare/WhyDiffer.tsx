@@ -81,7 +81,8 @@ function Told({
     <>
       <p class="small quiet">
         From {b}, typical, to {a}, typical; the largest first. Plain bars add, hatched ones take away, and
-        together they make {exactly(measure, difference, true)}. To the last digit only so that they add up.{' '}
+        together they make {exactly(measure, difference, true)}.{' '}
+        {measure === 'money' ? 'Cents' : 'Hundredths'} are there only so that they add up.{' '}
         {sayMethod(why, measure)} {sayStill(why, measure)}
       </p>
       {moving ? (
