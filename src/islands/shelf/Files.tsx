@@ -21,8 +21,15 @@ const unreadable = (name: string): BroughtIn => ({
   notes: [`${name} could not be read. Nothing was changed.`],
 });
 
-/** All paths into one file, and a file onto the shelf. `isKept` is false while the open path is not on it. */
-export function Files({ isKept }: { isKept: boolean }) {
+interface Props {
+  /** False while the open path is not on the shelf and holds something. */
+  readonly isKept: boolean;
+  /** True while there is nothing to be saved. */
+  readonly isEmpty: boolean;
+}
+
+/** All paths into one file, and a file onto the shelf. */
+export function Files({ isKept, isEmpty }: Props) {
   const [said, setSaid] = useState('');
   const [came, setCame] = useState<BroughtIn>();
   const save = () => {
@@ -50,7 +57,7 @@ export function Files({ isKept }: { isKept: boolean }) {
         then. What a file brings in is added; nothing that is here is written over.
       </p>
       <p class="shelf-actions">
-        <button type="button" class="button" onClick={save}>
+        <button type="button" class="button" disabled={isEmpty} onClick={save}>
           Save all as one file
         </button>
         <label class="button file-button">

@@ -8,7 +8,7 @@ import { $open, $path, start } from '../stores.ts';
 import { answeredIn, calledAfter } from './called.ts';
 import { Damaged } from './Damaged.tsx';
 import { Files } from './Files.tsx';
-import { $removed, $shelf, hasRoom, keepHere, startNew, undoRemove } from './kept-paths.ts';
+import { $damaged, $removed, $shelf, hasRoom, keepHere, startNew, undoRemove } from './kept-paths.ts';
 import { MOST_PATHS } from './record.ts';
 import { goTo, ShelfRow } from './ShelfRow.tsx';
 
@@ -84,7 +84,9 @@ function Paths() {
   const { id, record } = useStore($open);
   const path = useStore($path);
   const [said, setSaid] = useState('');
+  const damaged = useStore($damaged);
   const isBlank = answeredIn(path) + Object.keys(path.facts).length + path.owned.length === 0;
+  const isKept = record !== undefined || isBlank;
   const begin = () => {
     startNew();
     goTo('lathe/');
@@ -94,7 +96,7 @@ function Paths() {
       <Trouble />
       <PutBack onSaid={setSaid} />
       <p role="status">{said}</p>
-      {record || isBlank ? null : <NotKept />}
+      {isKept ? null : <NotKept />}
       <section class="rule-section" aria-labelledby="kept-title">
         <h2 id="kept-title">Kept on this device</h2>
         {paths.length === 0 ? <p>None yet. Your first answer or figure keeps one by itself.</p> : null}
@@ -119,7 +121,7 @@ function Paths() {
         </p>
       </section>
       <Damaged />
-      <Files isKept={record !== undefined || isBlank} />
+      <Files isKept={isKept} isEmpty={paths.length + damaged.length === 0 && isKept} />
     </>
   );
 }

@@ -78,9 +78,8 @@ export function ShelfRow({ kept, isOpen, hasOrigin, onSaid }: Props) {
       <h3 ref={heading} tabIndex={-1}>
         {kept.name} {isOpen ? <span class="shelf-open">open now</span> : null}
       </h3>
-      <p>
-        {aboutPath(kept)}.{days ? <span class="quiet"> {days}.</span> : null}
-      </p>
+      <p>{aboutPath(kept)}.</p>
+      {days ? <p class="quiet">{days}.</p> : null}
       <Origin kept={kept} hasOrigin={hasOrigin} />
       {kept.unread.length > 0 ? (
         <p class="look">Part of it cannot be read by this site any more: {kept.unread.join(' ')}</p>
