@@ -19,6 +19,7 @@ const KINDS = {
   compare: 'compare/',
   'ways through': 'ways/',
   calendar: 'calendar/',
+  'your paths': 'shelf/',
   'book, a room': 'book/control/',
   words: 'words/',
   safety: 'safety/',
