@@ -60,7 +60,7 @@ export const inventedOwners: readonly NamedPath[] = [
     id: 'brass-thirty-a-month',
     name: 'Thirty brass parts a month',
     story:
-      'A medium lathe bought for the job, with a second one beside it. Three tools in line, collets, a mill within reach.',
+      'A medium lathe bought for the job beside the one in use. Three tools in line, collets, and a mill to make the brackets. A new circuit and a ready-made control are its dearest lines.',
     path: pathOf(
       {
         purpose: ['repeat-batches', 'profiles'],
@@ -93,7 +93,7 @@ export const inventedOwners: readonly NamedPath[] = [
     id: 'learning-on-a-spare',
     name: 'Learning on a spare lathe',
     story:
-      'A small second lathe, an old computer and parts found used. Time is no object; the motor it came with stays.',
+      'A small second lathe, an old computer and parts found used. Time is no object; the motor it came with stays. Only a thin screw fits under the cross slide, and the checks say that it is too thin: that is the first thing to learn.',
     path: pathOf(
       {
         purpose: 'learning',
@@ -128,7 +128,7 @@ export const inventedOwners: readonly NamedPath[] = [
     id: 'heavy-lathe-profiles',
     name: 'A heavy lathe for profiles',
     story:
-      'A large lathe with a cam-lock nose. Handles and ball ends in steel. An electrician brings the supply; brackets are ordered to drawing.',
+      'A large lathe with a cam-lock nose, the only one. Handles and ball ends in steel, under coolant. An electrician brings the supply; brackets are ordered to drawing.',
     path: pathOf(
       {
         purpose: ['profiles', 'repeat-batches'],
@@ -157,7 +157,8 @@ export const inventedOwners: readonly NamedPath[] = [
   {
     id: 'not-sure-yet',
     name: 'Not sure yet',
-    story: 'A medium lathe and a wish. Most questions are still open, so the range is wide: that is honest.',
+    story:
+      'A medium lathe, the only one, and a wish for batches. Most questions are still open, so the range is wide: that is honest.',
     path: {
       edition: pathOf({}).edition,
       size: 'medium',
@@ -177,7 +178,7 @@ export const inventedOwners: readonly NamedPath[] = [
     id: 'cross-slide-first',
     name: 'Cross slide by hand, carriage by motor',
     story:
-      'A medium lathe that must stay usable on most evenings. The carriage is driven first; cranks stay on; no wiring of mains by the owner.',
+      'A medium lathe, the only one, that must not stand still for half a year. Only the carriage gets a motor; cranks stay on; an electrician does the wiring of mains.',
     path: pathOf(
       {
         purpose: ['one-off-repairs', 'repeat-batches'],

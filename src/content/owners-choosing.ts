@@ -61,7 +61,7 @@ export const choosingOwners: readonly NamedPath[] = [
     id: 'school-machine-in-the-shed',
     name: 'A school machine in the shed',
     story:
-      'A training lathe with a dead control for the price of two motors. Ball screws, guards and mounts are there; once bed and spindle have been measured, nothing else gives as much lathe for the money.',
+      'A training lathe with a dead control, sold off by a school. Ball screws, guards and mounts are there; once bed and spindle have been measured, nothing else gives as much lathe for the money.',
     path: pathOf(
       {
         purpose: ['repeat-batches', 'profiles'],
