@@ -110,12 +110,12 @@ export function Against({ comparison, called, usual }: Props) {
       </h2>
       <Choice pairs={pairs} called={called} at={at} onAt={setChosen} />
       <div class={both ? 'compare-against' : undefined}>
-        {both ? <Why comparison={comparison} pair={pair} called={called} /> : null}
         <div>
           {comparison.editionsDiffer ? <OfEditions /> : null}
           <PairInWords pair={pair} a={a} b={b} rows={differingRows(comparison, pair)} />
           <OtherPairs pairs={pairs.filter((each) => each !== pair)} called={called} />
         </div>
+        {both ? <Why comparison={comparison} pair={pair} called={called} /> : null}
       </div>
     </section>
   );
