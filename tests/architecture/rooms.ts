@@ -28,6 +28,7 @@ const ON_REQUEST = [
   'calc/stage-notes',
   'calc/working',
   'calc/choosing',
+  'calc/comparing',
   'calc/worst-builds',
   'calc/old-prices',
 ];

@@ -10,6 +10,13 @@ import {
   swingsOf,
   widestOpen,
 } from '../../calc/choosing.ts';
+import {
+  type Compared,
+  type Comparison,
+  comparisonOf,
+  type WhyDiffer,
+  whyDiffer,
+} from '../../calc/comparing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
 import {
@@ -39,14 +46,18 @@ export interface Answers {
   readonly effects: QuestionEffects | undefined;
   readonly receipt: Receipt;
   readonly widest: readonly ChoiceSwing[];
+  readonly comparison: Comparison;
+  readonly 'why-differ': WhyDiffer;
 }
 
 export type AnswerName = keyof Answers;
 
-/** What some answers need to know besides the path: the question, the path before. */
+/** What some answers need to know besides the path: the question, the path before, what it is compared with. */
 interface Details {
   readonly effects: string;
   readonly receipt: Path;
+  readonly comparison: readonly Compared[];
+  readonly 'why-differ': Path;
 }
 
 export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Details[Name] : undefined;
@@ -55,7 +66,8 @@ export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Det
 export type More<Name extends AnswerName> =
   undefined extends DetailOf<Name> ? [detail?: DetailOf<Name>] : [detail: DetailOf<Name>];
 
-const bookOf = ({ edition }: Path): PriceBook => editionByName(edition) ?? currentEdition;
+const bookNamed = (edition: string): PriceBook => editionByName(edition) ?? currentEdition;
+const bookOf = ({ edition }: Path): PriceBook => bookNamed(edition);
 
 const progressOf = ({ progress }: Path): Pick<CalendarOptions, 'progress'> => (progress ? { progress } : {});
 
@@ -76,6 +88,8 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<
   effects: (path, question) => effectsOfQuestion(path, bookOf(path), question),
   receipt: (path, before) => receiptOf(before, path, bookOf(path)),
   widest: (path) => widestOpen(path, bookOf(path)),
+  comparison: (path, others) => comparisonOf([{ kind: 'path', path }, ...others], bookNamed, alternatives),
+  'why-differ': (path, other) => whyDiffer(path, other, bookNamed),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */
