@@ -4,6 +4,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { found } from './src/found/integration.ts';
 
 /** MDX pages carry a directive that the bundler reports once a page; it means nothing here. */
 function dropDirectiveNoise(level, log, handler) {
@@ -30,9 +31,11 @@ function workedOut(path) {
 
 export default defineConfig({
   output: 'static',
+  // Where this copy stands on the web, if anybody has said: without it no address is made up.
+  ...(process.env.HALFNUT_SITE ? { site: process.env.HALFNUT_SITE } : {}),
   base: process.env.HALFNUT_BASE || '/',
   trailingSlash: 'always',
-  integrations: [preact(), mdx()],
+  integrations: [preact(), mdx(), found()],
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: { syntaxHighlight: false },

@@ -28,6 +28,7 @@ const ON_REQUEST = [
   'calc/stage-notes',
   'calc/working',
   'calc/choosing',
+  'calc/comparing',
   'calc/worst-builds',
   'calc/old-prices',
 ];
@@ -62,7 +63,9 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   /** Figures that somebody printed: tests hold the formulas against them, and a page shows them. */
   printed: [],
   components: [...UNDER_PAGES, 'shapes', 'printed'],
-  layouts: [...UNDER_PAGES, 'components'],
+  /** How the site is found and shown: what a page says of itself, its picture, the lists for searches. Run when it is built. */
+  found: [...UNDER_PAGES, 'components', 'shapes'],
+  layouts: [...UNDER_PAGES, 'components', 'found'],
   pages: [...UNDER_PAGES, 'components', 'layouts', 'printed'],
 };
 
@@ -85,7 +88,7 @@ export const LODGERS: Readonly<Record<string, string>> = {
 export const PACKAGES_FOR_CALC: readonly string[] = ['decimal.js'];
 
 /** Rooms that plain Node runs without a bundler: their relative imports carry the file's extension. */
-export const RUN_BY_NODE = /^(calc|link|export)\//;
+export const RUN_BY_NODE = /^(calc|link|export|found)\//;
 
 /** What would make the same path give another report on another day or machine. */
 export const IMPURE: Readonly<Record<string, RegExp>> = {

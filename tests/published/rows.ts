@@ -10,6 +10,7 @@ import type { PublishedRow } from './row.ts';
 import { screwDriveRows } from './screw-drive.ts';
 import { screwLifeRows } from './screw-life.ts';
 import { screwLimitRows } from './screw-limits.ts';
+import { sharingRows } from './sharing.ts';
 import { slideRows } from './slide.ts';
 import { slidingScrewRows } from './sliding-screw.ts';
 import { spindleRows } from './spindle.ts';
@@ -42,6 +43,7 @@ export const rows: readonly PublishedRow[] = [
   ...supplyRows,
   ...heatRows,
   ...statisticsRows,
+  ...sharingRows,
   ...priceRows,
   ...buyingRows,
   ...worthRows,

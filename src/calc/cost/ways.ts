@@ -31,14 +31,26 @@ const isWide = (status: Status, position: number): boolean =>
  * The ways that the builds stand on. With every question settled there is one. An open question is spread: its assumed
  * option in half of the ways, the others sharing the rest, so that the range is honest about what is not yet decided.
  */
-export function waysOf(path: Path, plan: { state: State; status: readonly Status[] }, seed: number): Way[] {
+export const waysOf = (path: Path, plan: Plan, seed: number): Way[] =>
+  waysFrom(answerMasks(path.answers), plan, seed);
+
+interface Plan {
+  readonly state: State;
+  readonly status: readonly Status[];
+}
+
+/** The same from the bits of the answers. Ways that try the same options first share one state. */
+export function waysFrom(given: Int32Array, plan: Plan, seed: number): Way[] {
   const open = plan.status.flatMap((status, position) => (isWide(status, position) ? [position] : []));
   if (open.length === 0) return [{ state: plan.state, from: 0, to: BUILDS }];
-  const given = answerMasks(path.answers);
   const picks = new Map(open.map((position) => [position, picksOf(position, seed)]));
+  const made = new Map<string, State>();
   return Array.from({ length: WAYS }, (_, way) => {
-    const state = unchosen(plan.state, measure);
-    choose(state, given, preferring(picks, way));
+    const key = open.map((position) => picks.get(position)![way]).join(' ');
+    const known = made.get(key);
+    const state = known ?? unchosen(plan.state, measure);
+    if (!known) choose(state, given, preferring(picks, way));
+    made.set(key, state);
     return { state, from: way * buildsInWay, to: (way + 1) * buildsInWay };
   });
 }

@@ -21,6 +21,7 @@ import { screwDriveFormulas } from './screw-drive.ts';
 import { screwLifeFormulas } from './screw-life.ts';
 import { screwLimitFormulas } from './screw-limits.ts';
 import { screwShapeFormulas } from './screw-shape.ts';
+import { sharingFormulas } from './sharing.ts';
 import { slideFormulas } from './slide.ts';
 import { slidingScrewFormulas } from './sliding-screw.ts';
 import { spindleFormulas } from './spindle.ts';
@@ -74,6 +75,7 @@ export const formulas: readonly AnyFormula[] = [
   ...heatFormulas,
   ...bandFormulas,
   ...statisticsFormulas,
+  ...sharingFormulas,
   ...priceFormulas,
   ...buyingFormulas,
   ...worthFormulas,

@@ -48,21 +48,22 @@ export function deltasOf(present: Present, now: WayNow, after: State, changed: r
 }
 
 /** How often the hours of an extra piece of work count. */
-const timesOf = ({ extras, timesExtra }: ReturnType<typeof workAt>, id: string): number =>
+export const timesOf = ({ extras, timesExtra }: ReturnType<typeof workAt>, id: string): number =>
   extras.includes(id) ? timesExtra : 0;
 
 /** What is in the drawer costs nothing, and what is paid every year stands in no total. */
 const paid = (list: Deltas['parts'], owned: readonly string[]): Deltas['parts'] =>
   list.filter(({ at }) => parts[at]!.yearly !== true && !owned.includes(parts[at]!.id));
 
-interface Again {
+/** Positions of what has to be counted again. */
+export interface Again {
   readonly parts: readonly number[];
   readonly tasks: readonly number[];
   readonly risks: readonly number[];
 }
 
 /** Positions of all that looks at a changed question, itself or through a figure of the design. */
-function looked(now: WayNow, changed: readonly number[]): Again {
+export function looked(now: Pick<WayNow, 'reads'>, changed: readonly number[]): Again {
   const through = measured.filter((_, at) => changed.some((position) => now.reads[at]!.has(position)));
   const only = changed[0]!;
   if (changed.length === 1 && through.length === 0)

@@ -1,5 +1,5 @@
 import { compile, type State } from '../choices/state.ts';
-import type { Ability, AbilityRow, Alternative, UseBands } from '../core/alternative.ts';
+import type { Ability, AbilityRow, Alternative, OnceBands, UseBands } from '../core/alternative.ts';
 import type { Skill } from '../core/decision.ts';
 import type { Family } from '../core/family.ts';
 import { figure } from '../core/machine.ts';
@@ -11,7 +11,7 @@ import { BUILDS } from '../cost/strata.ts';
 import { decisions } from '../guide.ts';
 import { type Present, presentOf } from '../paths/present.ts';
 import type { Spread } from '../report.ts';
-import { columnOf, onceBuilds } from './alternative-builds.ts';
+import { columnOf, type OnceBuilds, onceBuilds } from './alternative-builds.ts';
 
 /** An alternative in the figures of a conversion, from the same 2,000 builds. Dollars, hours, weeks. */
 export interface AlternativeFigures {
@@ -77,7 +77,7 @@ export function alternativesOf(
   }));
 }
 
-const wordsOf = (alternative: Alternative) => {
+export const wordsOf = (alternative: Alternative) => {
   const { costs: _costs, saves: _saves, firstWhen: _firstWhen, risks, ...words } = alternative;
   return {
     ...words,
@@ -94,31 +94,51 @@ export function reasonFirst({ firstWhen = [] }: Alternative, state: State): stri
 
 type Figures = Pick<AlternativeFigures, 'money' | 'hours' | 'weeksOut' | 'perYear' | 'asPath'>;
 
+/** Paid once, in every build: cents, hundredths of an hour, and time out of use of which `week` make a week. */
+export interface BuildsOnce extends OnceBuilds {
+  readonly week: number;
+}
+
+export const buildsOfPlan = ({ totals, machine }: Present): BuildsOnce => ({
+  money: totals.money,
+  hours: totals.hours,
+  weeksOut: totals.hoursOut,
+  week: figure(machine, 'hours-per-week') * HUNDREDTHS,
+});
+
+/** The builds of an alternative with bands of its own, at the freight, tax and duty of the owner's plan. */
+export const buildsOfBands = (own: Present, alternative: Alternative, once: OnceBands): BuildsOnce => ({
+  ...onceBuilds(own.edition, alternative, once, own.ways[0]!.landed),
+  week: HUNDREDTHS,
+});
+
+export const spreadsOf = ({ money, hours, weeksOut, week }: BuildsOnce) => ({
+  money: spreadOf(money, HUNDREDTHS),
+  hours: spreadOf(hours, HUNDREDTHS),
+  weeksOut: spreadOf(weeksOut, week),
+});
+
 export function ofPath(path: Path, book: PriceBook): Figures {
-  const { totals, machine } = presentOf(path, book);
-  return {
-    money: spreadOf(totals.money, HUNDREDTHS),
-    hours: spreadOf(totals.hours, HUNDREDTHS),
-    weeksOut: spreadOf(totals.hoursOut, figure(machine, 'hours-per-week') * HUNDREDTHS),
-    perYear: undefined,
-    asPath: path,
-  };
+  return { ...spreadsOf(buildsOfPlan(presentOf(path, book))), perYear: undefined, asPath: path };
 }
 
 function ofBands(own: Present, alternative: Alternative, families: readonly Family[]): Figures {
-  const { costs } = alternative;
-  if ('path' in costs) throw new Error(`${alternative.id} has no bands of its own`);
-  const builds = onceBuilds(own.edition, alternative, costs.once, own.ways[0]!.landed);
+  const { costs, id } = alternative;
+  if ('path' in costs) throw new Error(`${id} has no bands of its own`);
   return {
-    money: spreadOf(builds.money, HUNDREDTHS),
-    hours: spreadOf(builds.hours, HUNDREDTHS),
-    weeksOut: spreadOf(builds.weeksOut, HUNDREDTHS),
-    perYear: costs.use && perYear(own, alternative.id, costs.use, families),
+    ...spreadsOf(buildsOfBands(own, alternative, costs.once)),
+    perYear: costs.use && perYear(own, id, costs.use, families),
     asPath: undefined,
   };
 }
 
-function perYear(own: Present, id: string, use: UseBands, families: readonly Family[]): Figures['perYear'] {
+/** What using it costs in a year; undefined where nothing is known of the parts. */
+export function perYear(
+  own: Present,
+  id: string,
+  use: UseBands,
+  families: readonly Family[],
+): Figures['perYear'] {
   const builds = yearOfUse(own, id, use, families);
   return builds && { money: spreadOf(builds.money, HUNDREDTHS), hours: spreadOf(builds.hours, HUNDREDTHS) };
 }

@@ -25,5 +25,5 @@ export function placeOf(decision: Decision): { room: Room; number: number; of: n
   return { room, number: questions.indexOf(decision) + 1, of: questions.length };
 }
 
-/** "Spindle motor – Spindle": the title of a question's page, without the name of the site. */
-export const titleOf = (decision: Decision): string => `${decision.ask} – ${placeOf(decision).room.name}`;
+/** The title of a question's page, without the name of the site: short enough to be read in a list. */
+export const titleOf = (decision: Decision): string => decision.ask;

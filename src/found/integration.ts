@@ -1,0 +1,34 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { readBuilt } from './built-page.ts';
+
+const fileOf = (page: string): string => (page === '404/' ? '404.html' : `${page}index.html`);
+
+/** When the pages are built: a picture for each, robots.txt, and a sitemap where the site knows its address. */
+export function found(): AstroIntegration {
+  let root = '';
+  let home: string | undefined;
+  return {
+    name: 'found',
+    hooks: {
+      'astro:config:done': ({ config }) => {
+        root = fileURLToPath(config.root);
+        home = config.site && new URL(config.base.replace(/\/?$/, '/'), config.site).href;
+      },
+      'astro:build:done': async ({ dir, pages, logger }) => {
+        const { writeLists, writePictures } = await import('./write.ts');
+        const dist = fileURLToPath(dir);
+        const built = pages
+          .map(({ pathname }) => readBuilt(pathname, readFileSync(join(dist, fileOf(pathname)), 'utf8')))
+          .sort((a, b) => (a.page < b.page ? -1 : 1));
+        const start = performance.now();
+        const bytes = await writePictures(built, dist, root);
+        writeLists(built, dist, home);
+        const seconds = ((performance.now() - start) / 1000).toFixed(1);
+        logger.info(`pictures: ${(bytes / 1e6).toFixed(2)} MB in ${seconds} s`);
+      },
+    },
+  };
+}
