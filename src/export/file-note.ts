@@ -27,11 +27,14 @@ export function quoted(value: unknown): string {
 
 const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
 
+/** The same of a file of many paths; browsers keep a fourth of it for a site. */
+export const MOST_SHELF_BYTES = 20_000_000;
+
 /** The refusal of a file by its size, before a byte of it is read; undefined when it may be read. */
-export function tooLarge(bytes: number): FileNote | undefined {
-  if (bytes <= MOST_BYTES) return undefined;
+export function tooLarge(bytes: number, most = MOST_BYTES): FileNote | undefined {
+  if (bytes <= most) return undefined;
   return {
     kind: 'too-large',
-    say: `This file has ${megabytes(bytes)}; files up to ${megabytes(MOST_BYTES)} are read. Nothing was changed.`,
+    say: `This file has ${megabytes(bytes)}; files up to ${megabytes(most)} are read. Nothing was changed.`,
   };
 }

@@ -44,8 +44,8 @@ const OLDER_ENCODING: FileNote = {
 };
 
 /** Reads a file that the owner picked; one that is too large is refused before it is read. Never throws. */
-export async function readFileText(file: Blob): Promise<FileText> {
-  const refusal = tooLarge(file.size);
+export async function readFileText(file: Blob, most?: number): Promise<FileText> {
+  const refusal = tooLarge(file.size, most);
   if (refusal) return { notes: [refusal] };
   try {
     return decodeText(new Uint8Array(await file.arrayBuffer()));

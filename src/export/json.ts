@@ -13,10 +13,14 @@ export interface AboutFile {
 }
 
 /** A whole path as the text of a file: the safe copy of everything an owner has typed. `readPathFile` reads it. */
-export function pathFile(path: Path, { name, note, saved, buyList }: AboutFile = {}): string {
+export const pathFile = (path: Path, about: AboutFile = {}): string =>
+  `${JSON.stringify(pathInFile(path, about), null, 2)}\n`;
+
+/** The same before it is text, as a file of many paths has it too. */
+export function pathInFile(path: Path, { name, note, saved, buyList }: AboutFile = {}): object {
   const { own, path: linked } = splitOwn(path);
   const progress = own.progress && progressToFile(own.progress);
-  const file = {
+  return {
     format: FORMAT,
     version: FILE_VERSION,
     name,
@@ -25,5 +29,4 @@ export function pathFile(path: Path, { name, note, saved, buyList }: AboutFile =
     path: { ...linked, ...own, ...(progress ? { progress } : {}) },
     'buy-list': buyList,
   };
-  return `${JSON.stringify(file, null, 2)}\n`;
 }

@@ -2,6 +2,10 @@
 export const FORMAT = 'halfnut-path';
 export const FILE_VERSION = 1;
 
+/** The same of a file with many paths. */
+export const SHELF_FORMAT = 'halfnut-shelf';
+export const SHELF_VERSION = 1;
+
 /** How much a saved path holds, and how it is written. Fields on screen keep to it too, so that all that is typed can be kept. */
 export const limits = {
   /** Decimal text of money, and of a rate: "1234.50". */
@@ -18,6 +22,9 @@ export const limits = {
   purchases: 500,
   sellers: 100,
   chances: 200,
+  /** How a path on the shelf is called inside, and how many a file holds. */
+  pathId: /^[a-z0-9][a-z0-9-]{0,39}$/,
+  paths: 1000,
 } as const;
 
 /** Names that every object answers to by birth must not become keys: a look-up would find what nobody wrote. */

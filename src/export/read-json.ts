@@ -30,9 +30,10 @@ const unreadable = (note: FileNote): ReadFile => ({
 const notAFile = (why: string): ReadFile =>
   unreadable({ kind: 'not-a-file', say: `This file does not hold a path: ${why}. Nothing was changed.` });
 
-function parsed(text: string): { readonly raw?: unknown; readonly fault?: string } {
+/** The value that a text stands for, or in words why it stands for none. Never throws. */
+export function parsed(text: string): { readonly raw?: unknown; readonly fault?: string } {
   try {
-    return { raw: JSON.parse(text) };
+    return { raw: JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text) };
   } catch (fault) {
     return { fault: fault instanceof SyntaxError ? 'it is not JSON' : 'it is nested too deeply' };
   }
@@ -45,8 +46,12 @@ function parsed(text: string): { readonly raw?: unknown; readonly fault?: string
 export function readPathFile(text: string): ReadFile {
   const refusal = tooLarge(text.length);
   if (refusal) return unreadable(refusal);
-  const { raw, fault } = parsed(text.startsWith('\uFEFF') ? text.slice(1) : text);
-  if (fault) return notAFile(fault);
+  const { raw, fault } = parsed(text);
+  return fault ? notAFile(fault) : readPathInFile(raw);
+}
+
+/** The same once it is no text any more, as in a file of many paths. */
+export function readPathInFile(raw: unknown): ReadFile {
   if (!isGroup(raw) || raw.format !== FORMAT) return notAFile(`“format” is not “${FORMAT}”`);
   if (raw.version !== FILE_VERSION) return otherVersion(raw.version);
   return isGroup(raw.path) ? readFile(raw, raw.path) : notAFile('“path” is missing');

@@ -2,16 +2,25 @@ import { firstOf } from '../link/pairs.ts';
 import { recall, remember } from './memory.ts';
 
 /**
- * The address bar holds the path. Entries of the history that this tab wrote carry the name of their line of work, so
- * that going back to one keeps later answers, while a link typed or pasted in between is taken as it stands.
+ * The address bar holds the path. Entries of the history that this tab wrote carry the name of their line of work, which
+ * is the id that the path has on the shelf or will have there. Going back to such an entry keeps later answers, while a
+ * link typed or pasted in between is taken as it stands.
  */
 interface Mark {
   readonly line: string;
   readonly fragment: string;
+  /** Lines that went on into this one, when its path became a path of its own. */
+  readonly earlier: readonly string[];
+}
+
+/** What an address stands for: a line of work where this tab wrote it, and a fragment. */
+export interface Arrival {
+  readonly line?: string | undefined;
+  readonly fragment: string;
 }
 
 const SESSION = 'line';
-let mark: Mark = { line: '', fragment: '' };
+let mark: Mark = { line: '', fragment: '', earlier: [] };
 
 /** What stands behind the path in the address: the other columns of a comparison, each with its ';' in front. */
 let tail = '';
@@ -28,45 +37,61 @@ export function setTail(text: string): void {
 /** An anchor inside the page, and no path. */
 const isAnchor = (fragment: string): boolean => fragment !== '' && document.getElementById(fragment) !== null;
 
-function lineOfEntry(): unknown {
+function lineOfEntry(): string | undefined {
   const state: unknown = window.history.state;
-  return typeof state === 'object' && state !== null && 'line' in state ? state.line : undefined;
+  const line = typeof state === 'object' && state !== null && 'line' in state ? state.line : undefined;
+  return typeof line === 'string' ? line : undefined;
 }
 
 function lastMark(): Mark | undefined {
-  const [line, fragment] = (recall(SESSION, 'sessionStorage') ?? '').split(' ');
-  return line && fragment !== undefined ? { line, fragment } : undefined;
+  const [line, fragment, earlier = ''] = (recall(SESSION, 'sessionStorage') ?? '').split(' ');
+  return line && fragment !== undefined ? { line, fragment, earlier: earlier.split(',') } : undefined;
 }
 
-function keep(line: string, fragment: string): void {
-  mark = { line, fragment };
-  remember(SESSION, `${line} ${fragment}`, 'sessionStorage');
+const belongs = (line: string | undefined, { line: ours, earlier }: Mark): boolean =>
+  line !== undefined && (line === ours || earlier.includes(line));
+
+function keep(now: Mark): void {
+  mark = now;
+  const { line, fragment, earlier } = now;
+  remember(SESSION, [line, fragment, earlier.join(',')].join(' '), 'sessionStorage');
   document.dispatchEvent(new CustomEvent('halfnut:path', { detail: fragment }));
 }
 
-/** The fragment that a page just opened stands for: the address, or this tab's newest where Back led here. */
-export function openingFragment(): string {
+/** The line of work that this tab had in hand last, on whichever page. */
+export const lastLine = (): string | undefined => lastMark()?.line;
+
+/** What a page just opened stands for: the address, or this tab's newest where Back led here. */
+export function arrival(): Arrival {
   const last = lastMark();
   const here = isAnchor(fragmentNow()) ? '' : fragmentNow();
-  const ours = last !== undefined && (lineOfEntry() === last.line || (here !== '' && here === last.fragment));
-  const fragment = ours ? last.fragment : here;
-  keep(ours ? last.line : Date.now().toString(36), fragment);
-  window.history.replaceState({ line: mark.line }, '', window.location.href);
-  return fragment;
+  const ours = last && (belongs(lineOfEntry(), last) || (here !== '' && here === last.fragment));
+  if (!ours) return { line: lineOfEntry(), fragment: here };
+  mark = last;
+  return last;
 }
 
-/** After a step in the history: a fragment to open, or undefined where the path in hand goes on. */
-export function fragmentAfterStep(): string | undefined {
+/** After a step in the history: what to open, or undefined where the path in hand goes on. */
+export function arrivalAfterStep(): Arrival | undefined {
   const here = fragmentNow();
-  if (lineOfEntry() === mark.line || isAnchor(here) || here === mark.fragment) return undefined;
-  keep(Date.now().toString(36), here);
-  window.history.replaceState({ line: mark.line }, '', window.location.href);
-  return here;
+  if (belongs(lineOfEntry(), mark) || isAnchor(here) || here === mark.fragment) return undefined;
+  return { line: lineOfEntry(), fragment: here };
+}
+
+/** Takes a line of work in hand; the address stays as it was typed. */
+export function takeLine(line: string, fragment: string): void {
+  keep({ line, fragment, earlier: line === mark.line ? mark.earlier : [] });
+  window.history.replaceState({ line }, '', window.location.href);
+}
+
+/** The line in hand goes on under another name: entries of the history that it wrote lead here. */
+export function renameLine(line: string): void {
+  if (line !== mark.line) mark = { ...mark, line, earlier: [...mark.earlier, mark.line].filter(Boolean) };
 }
 
 /** Writes the path into the present entry of the history. */
 export function writeFragment(fragment: string): void {
-  keep(mark.line, fragment);
+  keep({ ...mark, fragment });
   const { pathname, search } = window.location;
   window.history.replaceState({ line: mark.line }, '', `${pathname}${search}#${fragment}${tail}`);
 }

@@ -1,7 +1,7 @@
 import { atom } from 'nanostores';
 import type { FileNote } from '../export/file-note.ts';
 import type { Own } from '../export/own.ts';
-import { keep, onOtherTab, recall } from './memory.ts';
+import { keep, recall } from './memory.ts';
 import { dropSetAside, findSetAside, setAside } from './set-aside.ts';
 
 /**
@@ -21,17 +21,14 @@ type Change = (own: Own) => Own;
 let name = nameOf('path');
 /** Changes made while the kept text is still being read. */
 let early: Change[] | undefined;
-const listening = new Set<string>();
-
 let opening: Promise<void> | undefined;
 /** Which opening is the newest: an older one that is still reading must not come up any more. */
 let turn = 0;
 
 /**
- * Takes up what this device keeps for a path. Every island may call it, and again with another key; changes made meanwhile
- * are put on top. Never rejects: what cannot be read is set aside and said.
+ * Takes up what this device keeps for a path. It may be called again with another key; changes made meanwhile are put on top. Never rejects: what cannot be read is set aside and said.
  */
-export function openOwn(key = 'path'): Promise<void> {
+export function openOwn(key: string): Promise<void> {
   if (!opening || name !== nameOf(key)) opening = open(nameOf(key));
   return opening;
 }
@@ -44,7 +41,6 @@ async function open(to: string): Promise<void> {
   $own.set({});
   $ownNotes.set([]);
   findSetAside(to);
-  listen(to);
   const own = await readKept(recall(to));
   if (mine !== turn) return;
   const changes = early ?? [];
@@ -54,19 +50,6 @@ async function open(to: string): Promise<void> {
   if (changes.length > 0) write();
 }
 
-function listen(to: string): void {
-  if (listening.has(to)) return;
-  listening.add(to);
-  onOtherTab(to, async (text) => {
-    const own = await readKept(text);
-    if (to !== name) return;
-    $own.set(own);
-    say('own-other-tab', OTHER_TAB);
-  });
-}
-
-const OTHER_TAB =
-  'Another tab has changed your quotes and orders. Its figures stand here now; whichever you change last is kept.';
 const FULL =
   'This browser has no more room for this site. Your latest quotes and orders are on screen only: save them as a file.';
 const REFUSED =
@@ -78,7 +61,7 @@ const ASIDE_HERE = 'The text as it was is in hand until this page is closed: sav
 /** Reads a kept text; the checks are loaded only where there is something to read. */
 async function readKept(text: string | undefined): Promise<Own> {
   if (text === undefined) return {};
-  const { own, notes } = await checked(text).catch(() => ({ own: {}, notes: [NOT_CHECKED] }));
+  const { own, notes } = await checkedOwn(text).catch(() => ({ own: {}, notes: [NOT_CHECKED] }));
   if (notes.length === 0) return own;
   const aside = setAside(name, text) ? ASIDE : ASIDE_HERE;
   say('own-damaged', [UNREADABLE, ...notes.map((note) => note.say), aside].join(' '));
@@ -87,7 +70,8 @@ async function readKept(text: string | undefined): Promise<Own> {
 
 const NOT_CHECKED: FileNote = { kind: 'not-a-file', say: 'It is not what this site writes.' };
 
-async function checked(text: string): Promise<{ own: Own; notes: readonly FileNote[] }> {
+/** Reads a kept text with its checks. Rejects where it is no JSON. */
+export async function checkedOwn(text: string): Promise<{ own: Own; notes: readonly FileNote[] }> {
   const kept: unknown = JSON.parse(text);
   const [{ isGroup, readOwn }, { knownOwn }] = await Promise.all([
     import('../export/read-own.ts'),
@@ -120,8 +104,22 @@ export function changeOwn(by: Change): void {
   if (!early) write();
 }
 
+/**
+ * From now on what is in hand belongs to another path, under which it is kept; what stood under the first key stays. While
+ * it is still being read the text itself goes over.
+ */
+export function moveOwn(key: string): void {
+  const text = early && recall(name);
+  name = nameOf(key);
+  if (text !== undefined) keep(name, text);
+  else if (!early && Object.keys($own.get()).length > 0) write();
+}
+
+/** The own part of a path as it is kept. */
+export const ownText = (own: Own): string => JSON.stringify({ version: VERSION, own });
+
 function write(): void {
-  const kept = keep(name, JSON.stringify({ version: VERSION, own: $own.get() }));
+  const kept = keep(name, ownText($own.get()));
   for (const kind of ['own-full', 'own-refused']) dismissOwn(kind);
   if (kept === 'full') say('own-full', FULL);
   if (kept === 'refused') say('own-refused', REFUSED);

@@ -50,9 +50,26 @@ export function forget(name: string, shelf: Shelf = 'localStorage'): void {
   }
 }
 
-/** Calls back when another tab of this browser changes what is remembered under this name. */
-export function onOtherTab(name: string, changed: (text: string) => void): void {
-  window.addEventListener('storage', ({ key, newValue }) => {
-    if (key === PREFIX + name && newValue !== null) changed(newValue);
-  });
+/** Every name that begins so and is kept. */
+export function namesUnder(start: string, shelf: Shelf = 'localStorage'): string[] {
+  try {
+    const names = Array.from({ length: window[shelf].length }, (_, at) => window[shelf].key(at) ?? '');
+    return names.filter((name) => name.startsWith(PREFIX + start)).map((name) => name.slice(PREFIX.length));
+  } catch {
+    return [];
+  }
+}
+
+/**
+ * Calls back when another tab of this browser changes or takes away something; without a name when it takes all. Ends with
+ * what it returns.
+ */
+export function onOtherTab(changed: (name?: string) => void): () => void {
+  if (typeof window === 'undefined') return () => undefined;
+  const heard = ({ key }: StorageEvent) => {
+    if (key === null) changed();
+    else if (key.startsWith(PREFIX)) changed(key.slice(PREFIX.length));
+  };
+  window.addEventListener('storage', heard);
+  return () => window.removeEventListener('storage', heard);
 }

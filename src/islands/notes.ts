@@ -20,28 +20,37 @@ export function addNote(note: Note): void {
   $notes.set([...$notes.get(), note]);
 }
 
-export const TICKS_OFFERED: Note = {
-  kind: 'ticks-offered',
-  say: 'This link carries ticks, readings and hours. This device has its own, which stand here; notes are never in a link.',
+export const OWN_OFFERED: Note = {
+  kind: 'own-offered',
+  say: 'This link carries ticks, hours or prices of its own. Your path on this device has others, which stand here; notes are never in a link.',
 };
-
-export const OWN_COUNTED: Note = {
-  kind: 'own-counted',
-  say: 'This link is not the path that this device remembers. Your own quotes and orders are counted in, so its figures differ from those of whoever sent it.',
+export const ELSEWHERE: Note = {
+  kind: 'elsewhere',
+  say: 'This path came with a link and is not among your paths yet. Your first change keeps it as a new one; none of yours is touched.',
 };
 export const OTHER_TAB: Note = {
   kind: 'other-tab',
-  say: 'Another tab has changed your answers. This tab keeps its own; whichever you change last is what this device remembers.',
+  say: 'Another tab has changed this path. This tab shows its own answers still; your next change here is kept beside it, as a path of its own.',
+};
+export const NEWER: Note = {
+  kind: 'newer',
+  say: 'Another tab has changed this path since you last looked at it here. Its answers stand here now.',
 };
 export const REFUSED: Note = {
   kind: 'storage',
   say: 'This browser keeps nothing for this page. The link in the address bar holds every answer: save it as a bookmark.',
 };
+export const FULL: Note = {
+  kind: 'storage',
+  say: 'This browser has no more room for this site, so your latest change is not among your paths. The link in the address bar holds every answer: save it as a bookmark, or make room under “Your paths”.',
+};
 export const TAKEN_UP: Note = {
   kind: 'remembered',
   say: 'These are the answers that you gave last time on this device.',
 };
-export const NOT_KEPT: Note = {
-  kind: 'not-kept',
-  say: 'Your own prices, ticks and shops were left out for this link, so what you type about them here lasts until the page is closed. Load the page again to work on yours.',
-};
+
+/** Two tabs worked on one path: where the work of this one went. */
+export const apart = (name: string): Note => ({
+  kind: 'apart',
+  say: `Another tab had changed this path meanwhile. Nothing is lost: what this tab says is kept beside it as “${name}” and is open here.`,
+});

@@ -96,8 +96,3 @@ export function addPurchases(purchases: Readonly<Record<string, Purchase>>): voi
   const about = { saidBefore: words(known), saidNow: words(Object.keys(all).length) };
   change(patched(path, { purchases: all }), { name: 'Prices from a file', ...about });
 }
-
-/** Opens a path from a file in place of the one that is open; undo brings that one back. */
-export function openFile(path: Path): void {
-  change(path, { name: 'The whole path', saidBefore: 'as it was', saidNow: 'from a file' });
-}

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
 import { readQuotes } from '../../src/export/read-csv.ts';
 import { readPathFile } from '../../src/export/read-json.ts';
+import { readShelfFile } from '../../src/export/read-shelf.ts';
 
 /** The entries of a corpus: what it is, and the text. */
 function corpus(name: string): [string, string][] {
@@ -56,3 +57,35 @@ describe('a hostile file of a path', () => {
     },
   );
 });
+
+describe('a hostile file of a shelf', () => {
+  const shelf = (paths: string) => `{"format":"halfnut-shelf","version":1,"paths":${paths}}`;
+  const generated: [string, string][] = [
+    ['paths in each other', shelf(`${'['.repeat(50_000)}${']'.repeat(50_000)}`)],
+    ['a name of 100,000 letters in place of a path', shelf(`["${'x'.repeat(100_000)}"]`)],
+  ];
+  test.each([...corpus('hostile-shelf-json.txt'), ...generated])(
+    '%s: it is said, and no path comes of it',
+    (_, text) => {
+      const { entries, damaged, notes } = readShelfFile(text);
+      expect(entries).toEqual([]);
+      expect(damaged.length + notes.length).toBeGreaterThan(0);
+      for (const { say } of [...damaged, ...notes]) expect(say.length).toBeLessThan(300);
+    },
+  );
+  test.each(corpus('hostile-json.txt'))('as the file of its path, %s: it is said', (_, text) => {
+    const { entries, damaged, notes } = readShelfFile(shelf(`[{"id":"a","file":${jsonOr(text)}}]`));
+    const said = [...damaged, ...notes, ...entries.flatMap((entry) => entry.notes)];
+    expect(said.length).toBeGreaterThan(0);
+  });
+});
+
+/** The text where it is JSON, else the text in quotation marks. */
+function jsonOr(text: string): string {
+  try {
+    JSON.parse(text);
+    return text;
+  } catch {
+    return JSON.stringify(text);
+  }
+}

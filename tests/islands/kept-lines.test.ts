@@ -4,6 +4,7 @@ import {
   $ownNotes,
   changeOwn,
   dropDamaged,
+  moveOwn,
   openOwn,
   replaceAll,
 } from '../../src/islands/kept-lines.ts';
@@ -43,7 +44,7 @@ afterEach(() => vi.restoreAllMocks());
 
 describe('what an owner types about money', () => {
   test('is kept, and taken up again on the next visit', async () => {
-    await openOwn();
+    await openOwn('path');
     replaceAll({
       purchases: { [part]: { state: 'quoted', price: '12.50' } },
       sellers: { 'Corner shop': { freight: '5.00' } },
@@ -53,7 +54,7 @@ describe('what an owner types about money', () => {
     setChance('hidden-wear', 0.25);
     setAllowance(0.1);
     const typed = $own.get();
-    await openOwn();
+    await openOwn('path');
     expect($own.get()).toEqual(typed);
     expect($own.get()).toEqual({
       purchases: { [part]: { state: 'quoted', price: '12.50' } },
@@ -67,7 +68,7 @@ describe('what an owner types about money', () => {
   });
 
   test('is taken away again without a trace', async () => {
-    await openOwn();
+    await openOwn('path');
     replaceAll({ purchases: { [part]: { state: 'ordered' } }, allowance: 0.1 });
     replaceAll({});
     expect($own.get()).toEqual({});
@@ -85,7 +86,7 @@ describe('what an owner types about money', () => {
 
   test('while the kept text is still being read is put on top of it', async () => {
     localStorage.setItem(KEPT, JSON.stringify({ version: 1, own: { allowance: 0.1 } }));
-    const opening = openOwn();
+    const opening = openOwn('path');
     setChance('hidden-wear', 0.5);
     expect($own.get()).toEqual({ chances: { 'hidden-wear': 0.5 } });
     await opening;
@@ -95,7 +96,7 @@ describe('what an owner types about money', () => {
 
   test('is taken up once when two islands ask at the same time', async () => {
     localStorage.setItem(KEPT, JSON.stringify({ version: 1, own: { allowance: 0.1 } }));
-    const [first, second] = [openOwn(), openOwn()];
+    const [first, second] = [openOwn('path'), openOwn('path')];
     setChance('hidden-wear', 0.5);
     await Promise.all([first, second]);
     expect($own.get()).toEqual({ allowance: 0.1, chances: { 'hidden-wear': 0.5 } });
@@ -108,7 +109,7 @@ describe('what an owner types about money', () => {
   });
 
   test('from a file replaces everything', async () => {
-    await openOwn();
+    await openOwn('path');
     setAllowance(0.1);
     replaceAll({ start: '2027-01-01' });
     expect($own.get()).toEqual({ start: '2027-01-01' });
@@ -118,7 +119,7 @@ describe('what an owner types about money', () => {
 describe('a browser that does not keep', () => {
   test('says that it has no room; figures stay, and the notice goes when there is room again', async () => {
     localStorage.setItem('something', 'else');
-    await openOwn();
+    await openOwn('path');
     const spy = failing('setItem', 'QuotaExceededError');
     setAllowance(0.1);
     expect($own.get()).toEqual({ allowance: 0.1 });
@@ -131,7 +132,7 @@ describe('a browser that does not keep', () => {
   test.each(['SecurityError', 'QuotaExceededError'])(
     'keeps nothing at all (%s): said, and figures stay',
     async (fault) => {
-      await openOwn();
+      await openOwn('path');
       failing('setItem', fault);
       setAllowance(0.1);
       expect($own.get()).toEqual({ allowance: 0.1 });
@@ -142,7 +143,7 @@ describe('a browser that does not keep', () => {
   test('throws on reading too: an empty sheet and no fault', async () => {
     localStorage.setItem(KEPT, JSON.stringify({ version: 1, own: { allowance: 0.1 } }));
     failing('getItem', 'SecurityError');
-    await openOwn();
+    await openOwn('path');
     expect($own.get()).toEqual({});
   });
 });
@@ -156,16 +157,16 @@ describe('a damaged store', () => {
     ['NUL bytes', '\u0000\u0000'],
   ])('%s is said, set aside and can be dropped', async (_, text) => {
     localStorage.setItem(KEPT, text);
-    await openOwn();
+    await openOwn('path');
     expect($own.get()).toEqual({});
     expect(said()).toMatch(/could not be read in whole/);
     expect($setAside.get()).toEqual([text]);
     setAllowance(0.1);
-    await openOwn();
+    await openOwn('path');
     expect($own.get()).toEqual({ allowance: 0.1 });
     expect($setAside.get()).toEqual([text]);
     dropDamaged();
-    await openOwn();
+    await openOwn('path');
     expect($setAside.get()).toEqual([]);
   });
 
@@ -176,7 +177,7 @@ describe('a damaged store', () => {
       '"own":{"__proto__":{"x":1},',
     );
     localStorage.setItem(KEPT, text);
-    await openOwn();
+    await openOwn('path');
     expect($own.get()).toEqual({ purchases: { 'trial-stock': { state: 'ordered' } } });
     expect(said()).toMatch(/“twelve” cannot be read as “price”/);
     expect($setAside.get()).toEqual([text]);
@@ -186,17 +187,31 @@ describe('a damaged store', () => {
   test('on a full device is in hand until the page is closed', async () => {
     localStorage.setItem(KEPT, '{');
     failing('setItem', 'QuotaExceededError');
-    await openOwn();
+    await openOwn('path');
     expect(said()).toMatch(/until this page is closed/);
     expect($setAside.get()).toEqual(['{']);
   });
 });
 
-test('another tab that writes last is taken over, and it is said', async () => {
-  await openOwn();
+test('what is in hand goes on under another key, and what stood under the first one stays', async () => {
+  await openOwn('path');
   setAllowance(0.1);
-  const newValue = JSON.stringify({ version: 1, own: { allowance: 0.3 } });
-  window.dispatchEvent(new StorageEvent('storage', { key: KEPT, newValue }));
-  await vi.waitFor(() => expect($own.get()).toEqual({ allowance: 0.3 }));
-  expect(said()).toMatch(/Another tab/);
+  moveOwn('garage');
+  setAllowance(0.3);
+  expect(kept()).toEqual({ version: 1, own: { allowance: 0.1 } });
+  await openOwn('path');
+  await openOwn('garage');
+  expect($own.get()).toEqual({ allowance: 0.3 });
+});
+
+test('what is still being read goes over to another key too', async () => {
+  localStorage.setItem(KEPT, JSON.stringify({ version: 1, own: { allowance: 0.1 } }));
+  const opening = openOwn('path');
+  moveOwn('garage');
+  setChance('hidden-wear', 0.5);
+  await opening;
+  expect($own.get()).toEqual({ allowance: 0.1, chances: { 'hidden-wear': 0.5 } });
+  expect(kept()).toEqual({ version: 1, own: { allowance: 0.1 } });
+  await openOwn('garage');
+  expect($own.get()).toEqual({ allowance: 0.1, chances: { 'hidden-wear': 0.5 } });
 });

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
-import { openFile } from '../purchases.ts';
 import { counted } from '../shared/format.ts';
+import { openNew } from '../stores.ts';
 import type { QuoteProposal, ReadFile } from './file-work.ts';
 import { Proposal } from './Proposal.tsx';
 
@@ -31,8 +31,8 @@ async function readPicked(picked: File, report: Report): Promise<Read> {
 function PathFound({ file, onDone }: { file: ReadFile; onDone: (say: string) => void }) {
   const { path, saved, notes } = file;
   const open = () => {
-    openFile(path);
-    onDone('Opened. “Undo” at the foot of the page brings back what was here.');
+    openNew(path);
+    onDone('Opened and kept as a new path. What was here is kept beside it, under “Your paths”.');
   };
   return (
     <div class="notice">
@@ -40,8 +40,8 @@ function PathFound({ file, onDone }: { file: ReadFile; onDone: (say: string) => 
         This file holds a whole path{saved ? `, saved on ${saved}` : ''}:{' '}
         {counted(Object.keys(path.answers).length, 'answer')},{' '}
         {counted(Object.keys(path.facts).length, 'figure')},{' '}
-        {counted(Object.keys(path.purchases ?? {}).length, 'price or order', 'prices and orders')}. It takes
-        the place of what is open now.
+        {counted(Object.keys(path.purchases ?? {}).length, 'price or order', 'prices and orders')}. It opens
+        as a new path; what is open now stays among yours.
       </p>
       {notes.length > 0 ? (
         <>

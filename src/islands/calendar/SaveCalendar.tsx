@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { asICalendar, eventsOf } from '../../export/calendar.ts';
 import { planName } from '../plan/words.ts';
 import { fileTypes, saveFile } from '../save-file.ts';
+import { usePlanName } from '../shared/use-plan-name.ts';
 import { FIRST_DAY } from './HowLong.tsx';
 import type { PartProps } from './part.ts';
 
@@ -15,9 +16,8 @@ export const keyOf = (name: string): string =>
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');
 
-function save({ report, calendar }: PartProps): string {
-  const name = planName(report);
-  const events = eventsOf(calendar, keyOf(name));
+function save({ report, calendar }: PartProps, name: string): string {
+  const events = eventsOf(calendar, keyOf(planName(report)));
   saveFile(
     `calendar-${calendar.start}.ics`,
     asICalendar(name, events, stampOf(new Date())),
@@ -29,9 +29,10 @@ function save({ report, calendar }: PartProps): string {
 /** Stages and order-by days as a file that calendars read. */
 export function SaveCalendar(props: PartProps) {
   const [said, setSaid] = useState('');
+  const name = usePlanName(props.report);
   const isDated = props.calendar.start !== undefined;
   const run = () => {
-    if (isDated) setSaid(save(props));
+    if (isDated) setSaid(save(props, name));
     else document.getElementById(FIRST_DAY)?.focus();
   };
   return (

@@ -4,11 +4,11 @@ import type { Report } from '../../calc/evaluate.ts';
 import { encodePath } from '../../link/encode.ts';
 import { today } from '../buy/day.ts';
 import { LinkOnPaper } from '../shared/LinkOnPaper.tsx';
+import { usePlanName } from '../shared/use-plan-name.ts';
 import { $path } from '../stores.ts';
 import { addressOf } from './address-of.ts';
 import { $paper, paperSets } from './paper.ts';
 import { setRunningHeader } from './running-header.ts';
-import { planName } from './words.ts';
 
 const HEAD_LENGTH = 58;
 
@@ -31,7 +31,7 @@ export function PaperHead({ report }: { report: Report }) {
   const set = useStore($paper);
   const link = addressOf(encodePath(useStore($path)));
   const [day] = useState(today);
-  const [name, title] = [planName(report), paperSets[set]];
+  const [name, title] = [usePlanName(report), paperSets[set]];
   const { id, basis } = report.edition;
   const running = useRunningHeader(set === 'whole' ? '' : title, name, id, day);
   return (

@@ -3,31 +3,31 @@ import { $ownNotes, dismissOwn, dropDamaged } from '../kept-lines.ts';
 import { $notes, dismiss, type Note } from '../notes.ts';
 import { saveFile } from '../save-file.ts';
 import { $setAside } from '../set-aside.ts';
-import { leaveOwnOut, startAfresh, takeOffered } from '../stores.ts';
+import { dismissElsewhere, keepNow, startNew, takeOffered, takeOtherTab } from '../stores.ts';
 
-const ABOUT_US = ['remembered', 'storage', 'other-tab', 'own-counted', 'ticks-offered', 'not-kept'];
+const ABOUT_US = ['remembered', 'storage', 'other-tab', 'newer', 'elsewhere', 'own-offered', 'apart'];
+
+/** What can be done about a notice, beside having seen it. */
+const ANSWERS: Readonly<Record<string, { readonly say: string; readonly act: () => void }>> = {
+  remembered: { say: 'Start with no answers', act: startNew },
+  elsewhere: { say: 'Keep it among my paths', act: keepNow },
+  'other-tab': { say: 'Show what the other tab has', act: takeOtherTab },
+  'own-offered': { say: 'Take those of the link', act: takeOffered },
+};
 
 function Own({ note }: { note: Note }) {
+  const answer = ANSWERS[note.kind];
+  const seen = () => (note.kind === 'elsewhere' ? dismissElsewhere() : dismiss(note.kind));
   return (
     <div class="notice">
       <p>{note.say}</p>
       <p class="notice-actions">
-        {note.kind === 'remembered' ? (
-          <button type="button" class="button small" onClick={startAfresh}>
-            Start with no answers
+        {answer ? (
+          <button type="button" class="button small" onClick={answer.act}>
+            {answer.say}
           </button>
         ) : null}
-        {note.kind === 'own-counted' ? (
-          <button type="button" class="button small" onClick={leaveOwnOut}>
-            Leave mine out
-          </button>
-        ) : null}
-        {note.kind === 'ticks-offered' ? (
-          <button type="button" class="button small" onClick={takeOffered}>
-            Take those of the link
-          </button>
-        ) : null}
-        <button type="button" class="button small" onClick={() => dismiss(note.kind)}>
+        <button type="button" class="button small" onClick={seen}>
           {note.kind === 'remembered' ? 'Go on with these' : 'I have seen this'}
         </button>
       </p>

@@ -3,9 +3,9 @@ import type { Report } from '../../calc/evaluate.ts';
 import { encodePath } from '../../link/encode.ts';
 import { today } from '../buy/day.ts';
 import { setRunningHeader } from '../plan/running-header.ts';
-import { planName } from '../plan/words.ts';
 import { LinkOnPaper } from './LinkOnPaper.tsx';
 import { to } from './places.ts';
+import { usePlanName } from './use-plan-name.ts';
 
 interface Props {
   readonly report: Report;
@@ -17,7 +17,7 @@ interface Props {
 
 /** Whose sheet, at which prices, of which day: on paper only, at the head of each page and once with the link. */
 export function PaperHead({ report, title, page }: Props) {
-  const name = planName(report);
+  const name = usePlanName(report);
   const { id, basis } = report.edition;
   const [day] = useState(today);
   useEffect(() => {

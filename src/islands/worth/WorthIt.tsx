@@ -1,17 +1,27 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Path } from '../../calc/core/path.ts';
+import type { Report } from '../../calc/evaluate.ts';
 import { useAnswer } from '../ask/use-answer.ts';
 import { Receipt } from '../guide/Receipt.tsx';
-import { planName } from '../plan/words.ts';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
+import { usePlanName } from '../shared/use-plan-name.ts';
 import { $path, $report, start } from '../stores.ts';
 import { Beside } from './beside/Beside.tsx';
 import { Judgement } from './Judgement.tsx';
 import { Parts } from './Parts.tsx';
 import { WhatSwings } from './swings/WhatSwings.tsx';
+
+function PrintedHead({ report }: { report: Report }) {
+  return (
+    <p class="print-only print-header">
+      <b>{usePlanName(report)}</b>
+      <span>price edition {report.edition.id}</span>
+    </p>
+  );
+}
 
 function Sheet() {
   const path = useStore($path);
@@ -20,10 +30,7 @@ function Sheet() {
   if (!report || !side) return <p role="status">Working out whether it is worth it …</p>;
   return (
     <div aria-busy={isOld}>
-      <p class="print-only print-header">
-        <b>{planName(report)}</b>
-        <span>price edition {report.edition.id}</span>
-      </p>
+      <PrintedHead report={report} />
       <Boundary what="the verdict">
         <Judgement report={report} worth={side.worth} />
       </Boundary>

@@ -5,9 +5,9 @@ import { abilityRows, CONVERSION } from '../../../calc/core/alternative.ts';
 import type { Report } from '../../../calc/evaluate.ts';
 import { alternativesBasis } from '../../../content/alternatives-basis.ts';
 import { encodePath } from '../../../link/encode.ts';
-import { planName } from '../../plan/words.ts';
 import { to } from '../../shared/places.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../../shared/table-roles.ts';
+import { usePlanName } from '../../shared/use-plan-name.ts';
 import {
   Able,
   Lacks,
@@ -174,7 +174,7 @@ interface Props {
 export function Beside({ report, side }: Props) {
   const [chosen, setChosen] = useState<readonly string[]>();
   const narrow = useNarrow();
-  const all = columnsOf(side, report, planName(report));
+  const all = columnsOf(side, report, usePlanName(report));
   const wide = chosen ?? firstColumns(side.order);
   const usual = chosen ?? firstColumns(side.order, PHONE_COLUMNS);
   const shown = narrow ? usual.slice(0, PHONE_COLUMNS) : wide;
