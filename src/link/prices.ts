@@ -56,7 +56,7 @@ const letters = (at: number, long: boolean): string => {
 };
 
 /** Shops by the letters that stand for them. They sort as the names do, so that the builds draw the same carriage. */
-function lettersOf({ purchases = {}, sellers = {} }: Path): ReadonlyMap<string, string> {
+function lettersOf({ purchases = {}, sellers = {} }: Prices): ReadonlyMap<string, string> {
   const named = Object.values(purchases).flatMap(({ seller }) => seller || []);
   const names = [...new Set([...Object.keys(sellers), ...named])]
     .filter((name) => name !== '')
@@ -117,7 +117,7 @@ function entries<From, To>(
 }
 
 /** What a link says of these: without words, and without what was typed and cannot be a figure. Sums stay the same. */
-export function sentPrices(path: Path): Prices {
+export function sentPrices(path: Prices): Prices {
   const shops = lettersOf(path);
   const families = (path.families ?? [])
     .filter(isSent)

@@ -22,7 +22,25 @@ const LETTERS: Readonly<Record<ShelfMark, string>> = {
   photo: 'p',
 };
 
-const tidy = (value: number): string => String(Number(value.toPrecision(9)));
+const tidy = (value: number): number => Number(value.toPrecision(9));
+
+/** The same entries, each looked at; those of which nothing is left are not there. */
+const each = <Entry>(group: Readonly<Record<string, Entry>>, take: (entry: Entry) => Entry | undefined) =>
+  Object.fromEntries(
+    Object.entries(group).flatMap(([id, entry]): [string, Entry][] => {
+      const taken = take(entry);
+      return taken === undefined ? [] : [[id, taken]];
+    }),
+  );
+
+/** What a link says of it: without notes, figures as they are written. */
+export const sentProgress = ({ done, values, spent, shelf }: Progress): Progress => ({
+  done,
+  values: each(values, (all) => (all.length > 0 ? all.map(tidy) : undefined)),
+  spent: each(spent, tidy),
+  notes: {},
+  shelf: each(shelf, (marks) => (marks.length > 0 ? marks : undefined)),
+});
 
 const listed = <Entry>(group: Readonly<Record<string, Entry>>, say: (entry: Entry) => string): string =>
   Object.entries(group)
@@ -31,11 +49,12 @@ const listed = <Entry>(group: Readonly<Record<string, Entry>>, say: (entry: Entr
     .join(',');
 
 /** The pieces that say something, by key. */
-export function progressPairs({ done, values, spent, shelf }: Progress): [ProgressKey, string][] {
+export function progressPairs(progress: Progress): [ProgressKey, string][] {
+  const { done, values, spent, shelf } = sentProgress(progress);
   const pairs: [ProgressKey, string][] = [
     ['done', listed(done, writeDay)],
-    ['measured', listed(values, (all) => all.map(tidy).join('/'))],
-    ['spent', listed(spent, tidy)],
+    ['measured', listed(values, (all) => all.join('/'))],
+    ['spent', listed(spent, String)],
     ['shelf', listed(shelf, (marks) => marks.map((mark) => LETTERS[mark]).join(''))],
   ];
   return pairs.filter(([, said]) => said !== '');

@@ -12,6 +12,7 @@ import {
 } from '../../calc/choosing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
+import { evaluate } from '../../calc/evaluate.ts';
 import {
   type Calendar,
   type CalendarOptions,
@@ -39,6 +40,8 @@ export interface Answers {
   readonly effects: QuestionEffects | undefined;
   readonly receipt: Receipt;
   readonly widest: readonly ChoiceSwing[];
+  /** The typical sum of the path at today's prices, dollars, whatever edition it names. */
+  readonly 'today-money': number;
 }
 
 export type AnswerName = keyof Answers;
@@ -74,8 +77,9 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<
   'side-by-side': (path) => sideBySide(path, bookOf(path), alternatives),
   swings: (path) => swingsOf(path, bookOf(path)),
   effects: (path, question) => effectsOfQuestion(path, bookOf(path), question),
-  receipt: (path, before) => receiptOf(before, path, bookOf(path)),
+  receipt: (path, before) => receiptOf(before, path, bookOf(path), bookOf(before)),
   widest: (path) => widestOpen(path, bookOf(path)),
+  'today-money': (path) => evaluate({ ...path, edition: currentEdition.edition }, currentEdition).money.p50,
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */
