@@ -25,8 +25,12 @@ export default defineConfig({
   projects: [
     // Tests at 320 pixels set that width themselves: once is enough.
     { name: 'desktop', use: desktop, grepInvert: /320 pixels/ },
-    // Paper and figures are the same on a phone.
-    { name: 'phone', use: phone, testIgnore: ['**/paper.spec.ts', '**/kept-links.spec.ts'] },
+    // Paper, figures and built files are the same on a phone.
+    {
+      name: 'phone',
+      use: phone,
+      testIgnore: ['**/paper.spec.ts', '**/kept-links.spec.ts', '**/found.spec.ts'],
+    },
   ],
   webServer: {
     command: `"${process.execPath}" scripts/serve.mjs`,

@@ -10,6 +10,7 @@ import {
   sideBySide,
   swingsOf,
 } from '../src/calc/choosing.ts';
+import { comparisonOf, piecesOf, whyDiffer } from '../src/calc/comparing.ts';
 import { emptyPath, type Path } from '../src/calc/core/path.ts';
 import { fillTotals, newTotals, resolve } from '../src/calc/cost/builds.ts';
 import { quantile, sortColumn } from '../src/calc/cost/columns.ts';
@@ -21,7 +22,7 @@ import { machineOf } from '../src/calc/facts.ts';
 import { decisions } from '../src/calc/guide.ts';
 import { alternatives } from '../src/content/alternatives.ts';
 import { currentEdition as book } from '../src/content/edition.ts';
-import { pathOf } from '../src/content/reference-paths.ts';
+import { pathOf, referencePaths } from '../src/content/reference-paths.ts';
 
 const row = (name: string, value: number, unit = 'ms'): void =>
   console.log(`${name.padEnd(62)} ${value.toFixed(3).padStart(14)} ${unit}`);
@@ -66,6 +67,7 @@ function onePath(path: Path): void {
 
 export function benchChoosing(paths: readonly Path[]): void {
   effectRows(paths);
+  compareRows();
   searchRows();
 }
 
@@ -103,6 +105,31 @@ function effectRows(paths: readonly Path[]): void {
   row(
     'eighteen alternatives beside it',
     median(() => void sideBySide(paths[0]!, book, alternatives), 8),
+  );
+}
+
+/** Two ways side by side: the frugal one parts from the reference in eight answers, some of which clash on the way. */
+function compareRows(): void {
+  const of = (id: string): Path => referencePaths.find((each) => each.id === id)!.path;
+  const [reference, frugal, stiff] = [of('reference'), of('frugal'), of('stiff-small-batch')];
+  const synchroniser = of('thread-synchroniser-with-cross-feed');
+  const bookOf = () => book;
+  for (const [a, b, rounds] of [
+    [reference, frugal, 40],
+    [reference, synchroniser, 4],
+    [reference, stiff, 4],
+    [reference, emptyPath(book.edition), 1],
+  ] as const) {
+    const { orders, exact } = whyDiffer(a, b, bookOf);
+    row(
+      `why they differ, ${piecesOf(a, b).length} pieces, ${exact ? 'every order' : `${orders} orders`}`,
+      median(() => void whyDiffer(a, b, bookOf), rounds),
+    );
+  }
+  const four = [reference, frugal, stiff, synchroniser].map((path) => ({ kind: 'path' as const, path }));
+  row(
+    'four ways side by side, six pairs',
+    median(() => void comparisonOf(four, bookOf, alternatives), 20),
   );
 }
 

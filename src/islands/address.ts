@@ -37,11 +37,15 @@ export function setTail(text: string): void {
 /** An anchor inside the page, and no path. */
 const isAnchor = (fragment: string): boolean => fragment !== '' && document.getElementById(fragment) !== null;
 
-function lineOfEntry(): string | undefined {
+/** The line of work that wrote the present entry of the history. */
+export function lineOfEntry(): string | undefined {
   const state: unknown = window.history.state;
   const line = typeof state === 'object' && state !== null && 'line' in state ? state.line : undefined;
   return typeof line === 'string' ? line : undefined;
 }
+
+/** The name of this tab's line of work. */
+export const lineNow = (): string => mark.line;
 
 function lastMark(): Mark | undefined {
   const [line, fragment, earlier = ''] = (recall(SESSION, 'sessionStorage') ?? '').split(' ');
@@ -50,6 +54,9 @@ function lastMark(): Mark | undefined {
 
 const belongs = (line: string | undefined, { line: ours, earlier }: Mark): boolean =>
   line !== undefined && (line === ours || earlier.includes(line));
+
+/** Whether a line of work is the one in hand, or went on into it. */
+export const isOurLine = (line: string | undefined): boolean => belongs(line, mark);
 
 function keep(now: Mark): void {
   mark = now;

@@ -16,8 +16,6 @@ const twice = (texts: readonly string[]): string[] => texts.filter((text, at) =>
 /** Width and height in the head of a PNG (ISO/IEC 15948, section 11.2.1). */
 const sizeOf = (png: Buffer): number[] => [png.readUInt32BE(16), png.readUInt32BE(20)];
 
-test.skip(({ isMobile }) => isMobile, 'The built files are the same on every screen.');
-
 test('every built page has a title and a description of its own that fit into a list of results', () => {
   expect(pages.length).toBeGreaterThan(120);
   expect(twice(pages.map(({ title }) => title))).toEqual([]);

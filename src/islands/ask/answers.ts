@@ -10,6 +10,13 @@ import {
   swingsOf,
   widestOpen,
 } from '../../calc/choosing.ts';
+import {
+  type Compared,
+  type Comparison,
+  comparisonOf,
+  type WhyDiffer,
+  whyDiffer,
+} from '../../calc/comparing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
 import { evaluate } from '../../calc/evaluate.ts';
@@ -42,14 +49,18 @@ export interface Answers {
   readonly widest: readonly ChoiceSwing[];
   /** The typical sum of the path at today's prices, dollars, whatever edition it names. */
   readonly 'today-money': number;
+  readonly comparison: Comparison;
+  readonly 'why-differ': WhyDiffer;
 }
 
 export type AnswerName = keyof Answers;
 
-/** What some answers need to know besides the path: the question, the path before. */
+/** What some answers need to know besides the path: the question, the path before, what it is compared with. */
 interface Details {
   readonly effects: string;
   readonly receipt: Path;
+  readonly comparison: readonly Compared[];
+  readonly 'why-differ': Path;
 }
 
 export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Details[Name] : undefined;
@@ -58,7 +69,8 @@ export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Det
 export type More<Name extends AnswerName> =
   undefined extends DetailOf<Name> ? [detail?: DetailOf<Name>] : [detail: DetailOf<Name>];
 
-const bookOf = ({ edition }: Path): PriceBook => editionByName(edition) ?? currentEdition;
+const bookNamed = (edition: string): PriceBook => editionByName(edition) ?? currentEdition;
+const bookOf = ({ edition }: Path): PriceBook => bookNamed(edition);
 
 const progressOf = ({ progress }: Path): Pick<CalendarOptions, 'progress'> => (progress ? { progress } : {});
 
@@ -80,6 +92,8 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<
   receipt: (path, before) => receiptOf(before, path, bookOf(path), bookOf(before)),
   widest: (path) => widestOpen(path, bookOf(path)),
   'today-money': (path) => evaluate({ ...path, edition: currentEdition.edition }, currentEdition).money.p50,
+  comparison: (path, others) => comparisonOf([{ kind: 'path', path }, ...others], bookNamed, alternatives),
+  'why-differ': (path, other) => whyDiffer(path, other, bookNamed),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */

@@ -1,14 +1,9 @@
+import { fragmentIn } from '../pasted.ts';
+
 /** Opens a pasted link: whatever stands before its '#' belongs to another address and is left out. */
 const form = document.querySelector<HTMLFormElement>('#open-link');
 const field = document.querySelector<HTMLInputElement>('#saved-link');
 const said = document.querySelector<HTMLElement>('#open-link-said');
-
-/** The path in a pasted text, without '#'; undefined where there is none. */
-function fragmentIn(text: string): string | undefined {
-  const written = text.trim();
-  const fragment = written.includes('#') ? written.slice(written.indexOf('#') + 1) : written;
-  return /^\d+\?\S*=/.test(fragment) ? fragment : undefined;
-}
 
 if (form && field && said) {
   form.addEventListener('submit', (event) => {
@@ -24,5 +19,3 @@ if (form && field && said) {
     }
   });
 }
-
-export {};

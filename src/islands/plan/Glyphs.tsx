@@ -31,19 +31,22 @@ export const Blank = ({ what }: { what: string }) => (
   </span>
 );
 
-/** Open scissors and the words that go with them. */
-export function CannotUndo() {
-  return (
-    <span class="cannot-undo">
-      <svg class="scissors" width="18" height="14" viewBox="0 0 18 14" aria-hidden="true">
-        <circle cx="3" cy="3" r="2.1" />
-        <circle cx="3" cy="11" r="2.1" />
-        <path d="M4.8 4.2 17 11.4M4.8 9.8 17 2.6" />
-      </svg>
-      cannot be undone
-    </span>
-  );
-}
+/** Open scissors, for what cannot be undone. */
+export const Scissors = () => (
+  <svg class="scissors" width="18" height="14" viewBox="0 0 18 14" aria-hidden="true">
+    <circle cx="3" cy="3" r="2.1" />
+    <circle cx="3" cy="11" r="2.1" />
+    <path d="M4.8 4.2 17 11.4M4.8 9.8 17 2.6" />
+  </svg>
+);
+
+/** The scissors and the words that go with them. */
+export const CannotUndo = () => (
+  <span class="cannot-undo">
+    <Scissors />
+    cannot be undone
+  </span>
+);
 
 export const MayStop = () => (
   <svg class="triangle" viewBox="0 0 14 12" aria-hidden="true">

@@ -67,6 +67,10 @@ export function VerdictRow({ report }: { report: Report }) {
           <a href={to('worth-it/')} data-keep-path>
             Is it worth it: your parts, everything else that may answer the wish, and what swings it
           </a>
+          <br />
+          <a href={to('compare/')} data-keep-path>
+            Put it beside another way or something else
+          </a>
         </p>
       </div>
       <div class="small">

@@ -1,5 +1,5 @@
-import { DimensionMark } from './DimensionLine.tsx';
 import { Hatch } from './Hatch.tsx';
+import { Before, HalfRange, ScaleLine } from './RodScale.tsx';
 import { COLLAR_WIDTH, layoutRod, type RodLayout, type Washer } from './rod-layout.ts';
 import { spanText, textWidth } from './span.ts';
 
@@ -18,11 +18,11 @@ export interface RodProps {
   /** The unit spelled for a reader who hears it: "dollars", "hours", "weeks". */
   unitWord: string;
   width?: number;
+  /** What stands on either side of the collar, and what is heard, where the rod shows no limit but a difference. */
+  sides?: readonly [under: string, over: string, heard: string];
   /** Needed only where two rods of one page share a label and a width. */
   id?: string;
 }
-
-const CAPTION = 'half of them';
 
 /** Heights of the bands of the drawing, top to bottom, in px. */
 function bands(rod: RodLayout) {
@@ -43,6 +43,10 @@ function spoken({ values, limit, format, label, unitWord }: RodProps, rod: RodLa
       : ` ${rod.under} are within your limit of ${format(limit)}, ${rod.over} are over it.`;
   return `${label}, in ${unitWord}: ${values.length} ways it could turn out, from ${format(low)} to ${format(high)}. ${half}${count}`;
 }
+
+/** A difference may lie on either side of nothing: its two ends are then written out. */
+const halfText = ({ format, sides }: RodProps, { half: { from, to } }: RodLayout): string =>
+  sides && from !== to ? `${format(from)} to ${format(to)}` : spanText(format(from), format(to));
 
 function Shaft({ width, y }: { width: number; y: number }) {
   const end = width - 1;
@@ -94,11 +98,20 @@ function Washers({ rod, y, hatch }: { rod: RodLayout; y: number; hatch: string }
   );
 }
 
-function Collar({ rod, top, y }: { rod: RodLayout; top: number; y: number }) {
+function Collar({
+  rod,
+  top,
+  y,
+  sides,
+}: {
+  rod: RodLayout;
+  top: number;
+  y: number;
+  sides: RodProps['sides'];
+}) {
   const x = rod.collarX ?? 0;
   const reach = rod.column / 2 + 3;
-  const under = `${rod.under} under`;
-  const over = `${rod.over} over`;
+  const [under, over] = sides ?? [`${rod.under} under`, `${rod.over} over`];
   const middle = Math.min(Math.max(x, textWidth(under) + 8), rod.width - textWidth(over) - 8);
   return (
     <>
@@ -121,51 +134,6 @@ function Collar({ rod, top, y }: { rod: RodLayout; top: number; y: number }) {
   );
 }
 
-function ScaleLine({ rod, y, format }: { rod: RodLayout; y: number; format: (n: number) => string }) {
-  return (
-    <>
-      <line class="axis-line" x1={rod.left} x2={rod.right} y1={y} y2={y} />
-      {rod.ticks.map(({ value, x }) => (
-        <g key={value}>
-          <line class="axis-line" x1={x} x2={x} y1={y} y2={y + 4} />
-          <text class="quiet-text" x={x} y={y + 17} font-size="11.5" text-anchor="middle">
-            {format(value)}
-          </text>
-        </g>
-      ))}
-    </>
-  );
-}
-
-function Before({ rod, y }: { rod: RodLayout; y: number }) {
-  return (
-    <>
-      <line class="before-line" x1="4" x2={rod.width - 4} y1={y + 3.5} y2={y + 3.5} />
-      {rod.before.map((washer, i) => (
-        <circle key={i} class="washer-before" cx={washer.x} cy={y + 3.5 + washer.row * 7} r="3" />
-      ))}
-    </>
-  );
-}
-
-/** The caption takes whichever side of the dimension is free, or a line of its own. */
-function HalfRange({ rod, y, text }: { rod: RodLayout; y: number; text: string }) {
-  const { x1, x2 } = rod.half;
-  const need = textWidth(CAPTION) + 10;
-  const figure = x2 - x1 >= textWidth(text) + 18 ? 0 : textWidth(text) + 12;
-  const left = x1 >= need;
-  const right = x2 + figure + need <= rod.width;
-  const x = left ? x1 - 8 : right ? x2 + figure + 8 : (x1 + x2) / 2;
-  return (
-    <g class="dimension">
-      <DimensionMark x1={x1} x2={x2} y={y} text={text} edge={rod.width} bold />
-      <text x={x} y={left || right ? y + 4 : y + 19} text-anchor={left ? 'end' : right ? 'start' : 'middle'}>
-        {CAPTION}
-      </text>
-    </g>
-  );
-}
-
 /** Twenty washers on a rod: a quantile dot plot, with the owner's limit as a collar. Draws only what `values` say. */
 export function Rod(props: RodProps) {
   const { values, before = [], limit, format, label, width = 288, id = label } = props;
@@ -177,7 +145,7 @@ export function Rod(props: RodProps) {
     <svg
       class="drawing rod"
       role="img"
-      aria-label={spoken(props, rod)}
+      aria-label={props.sides?.[2] ?? spoken(props, rod)}
       width={width}
       height={height}
       viewBox={`0 0 ${width} ${height}`}
@@ -187,10 +155,10 @@ export function Rod(props: RodProps) {
       </defs>
       <Shaft width={width} y={axis} />
       <Washers rod={rod} y={axis} hatch={`url(#${hatch})`} />
-      {rod.collarX === undefined ? null : <Collar rod={rod} top={top} y={axis} />}
+      {rod.collarX === undefined ? null : <Collar rod={rod} top={top} y={axis} sides={props.sides} />}
       {before.length > 0 ? <Before rod={rod} y={under} /> : null}
       <ScaleLine rod={rod} y={scale} format={format} />
-      <HalfRange rod={rod} y={half} text={spanText(format(rod.half.from), format(rod.half.to))} />
+      <HalfRange rod={rod} y={half} text={halfText(props, rod)} />
     </svg>
   );
 }

@@ -6,7 +6,7 @@ import { counted, weeks } from '../shared/format.ts';
 import { placeOfQuestion } from '../shared/question-place.ts';
 import { asCell, asRow, asRowHead } from '../shared/table-roles.ts';
 import { $path } from '../stores.ts';
-import { differsFrom, isOpenNow, linkOf, openWay } from './open-way.ts';
+import { besideMine, differsFrom, isOpenNow, linkOf, openWay } from './open-way.ts';
 import type { PlanFigures } from './plan-figures.ts';
 import { type Difference, sayAgainst, sayMargin, sayWhy, wayHours, wayMoney } from './words.ts';
 
@@ -28,6 +28,9 @@ function CopyLink({ way, number }: { way: WayThrough; number: number }) {
       </button>{' '}
       <a href={link} class="no-print">
         Its plan<span class="visually-hidden"> of way {number}</span>
+      </a>{' '}
+      <a href={besideMine(way)} class="no-print">
+        Put it beside mine<span class="visually-hidden">: way {number}</span>
       </a>{' '}
       <span role="status">{said}</span>
     </>

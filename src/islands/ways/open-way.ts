@@ -1,6 +1,7 @@
 import type { WayThrough } from '../../calc/choosing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
+import { encodeComparison } from '../../link/comparison.ts';
 import { encodePath } from '../../link/encode.ts';
 import { ownOf, sameOwn, withOwn } from '../own-part.ts';
 import { counted } from '../shared/format.ts';
@@ -32,6 +33,10 @@ export function openWay(way: WayThrough, number: number, differing: number): voi
 /** The whole address that opens a way on any device; quotes and orders stay at home. */
 export const linkOf = ({ path }: WayThrough): string =>
   new URL(`${to('plan/')}#${encodePath(withOwn(path, {}))}`, window.location.href).href;
+
+/** The open path and a way side by side. */
+export const besideMine = ({ path }: WayThrough): string =>
+  `${to('compare/')}#${encodeComparison($path.get(), [{ kind: 'path', path: withOwn(path, {}) }])}`;
 
 /** Whether a search still speaks of this path: it is the path searched, or one of the ways found, at the same prices. */
 export function stillHolds(searched: Path, now: Path, ways: readonly WayThrough[]): boolean {

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { CONVERSION } from '../../../src/calc/core/alternative.ts';
-import { firstColumns, MOST_COLUMNS, swapped, ticked } from '../../../src/islands/worth/beside/columns.ts';
-import { PLACES, pileUp, rowEnd } from '../../../src/islands/worth/beside/shared-scale.ts';
+import { PLACES, pileUp, rowEnd } from '../../../src/islands/beside/shared-scale.ts';
+import { MOST_COLUMNS, swapped } from '../../../src/islands/beside/words.ts';
+import { firstColumns, ticked } from '../../../src/islands/worth/beside/columns.ts';
 
 const order = ['turret', CONVERSION, 'send-out', 'readout', 'dies'];
 

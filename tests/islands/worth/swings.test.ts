@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Bar, ChoiceSwing, UnknownSwing } from '../../../src/calc/choosing.ts';
+import { namedTicks, trackOf } from '../../../src/islands/shared/track.ts';
 import {
   choicesIn,
   markOfChange,
@@ -7,7 +8,6 @@ import {
   saySwing,
   unknownsIn,
 } from '../../../src/islands/worth/swings/kinds.ts';
-import { namedTicks, trackOf } from '../../../src/islands/worth/swings/track.ts';
 import { breakEvenText, paybackText, yearsText } from '../../../src/islands/worth/words.ts';
 
 const end = (by: number, blocked = false) => ({

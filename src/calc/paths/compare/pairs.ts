@@ -59,18 +59,30 @@ export function ofTwentyBuilds(above: number, below: number, builds: number): [a
   return [seats[0]!, seats[1]!];
 }
 
+/**
+ * Quantiles of differences in dollars or hours, those of the upper half counted from above: the other way round they are
+ * the same to the last digit, with the sign turned.
+ */
+function quantilesOf(sorted: Column) {
+  const turned = sorted.map((value) => 0 - value).reverse();
+  return {
+    low: (p: number): number => whole(quantile(sorted, p)) / HUNDREDTHS,
+    high: (p: number): number => (0 - whole(quantile(turned, p))) / HUNDREDTHS,
+  };
+}
+
 /** How two columns of hundredths differ. */
 export function sideOf(first: Column, second: Column): PairSide {
-  const differences = first.map((value, build) => whole(value - second[build]!));
-  const sorted = sortColumn(differences);
-  const at = (p: number): number => whole(quantile(sorted, p)) / HUNDREDTHS;
+  const sorted = sortColumn(first.map((value, build) => whole(value - second[build]!)));
+  const { low, high } = quantilesOf(sorted);
   const [above, below] = ofTwentyBuilds(
     sorted.filter((value) => value > 0).length,
     sorted.filter((value) => value < 0).length,
     BUILDS,
   );
-  const twenty = Array.from({ length: TWENTY }, (_, dot) => at((dot + 0.5) / TWENTY));
-  const three = { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
+  const lower = Array.from({ length: TWENTY / 2 }, (_, dot) => (dot + 0.5) / TWENTY);
+  const twenty = [...lower.map(low), ...lower.toReversed().map(high)];
+  const three = { p10: low(0.1), p50: low(0.5), p90: high(0.1) };
   const says = saysOf(three);
   return {
     above,

@@ -11,7 +11,7 @@ import { measure } from '../../measures.ts';
 import { partsLookingAt, risksLookingAt, tasksLookingAt } from '../looks-at.ts';
 import { CarriedSums, type Moved } from './carried-sums.ts';
 import { type Piece, taking } from './pieces.ts';
-import { type Typical, typicalOf, typicalOfPath, type Walk } from './walk.ts';
+import { plainWork, plansIn, type Typical, typicalOf, typicalOfPath, type Walk } from './walk.ts';
 
 /** A lathe with its drawer and prices, on which plans differ by their answers alone. */
 interface Ground {
@@ -53,11 +53,13 @@ function fill({ sums }: Ground, ways: readonly Way[], again: boolean): Moved {
   return moved;
 }
 
+const waysOn = ({ plan, seed }: Ground, given: Int32Array): Way[] =>
+  waysFrom(given, { state: plan, status: choose(plan, given) }, seed);
+
 /** The typical figures of the answers on a ground. */
 function typicalOn(ground: Ground, given: Int32Array): Typical {
-  const { plan, seed, last } = ground;
-  const status = choose(plan, given);
-  const ways = waysFrom(given, { state: plan, status }, seed);
+  const { last } = ground;
+  const ways = waysOn(ground, given);
   // Only where one plan follows another does a sum that has not moved still stand for all builds.
   const known = ways.length === 1 ? last : undefined;
   const moved = fill(ground, ways, known === undefined);
@@ -126,6 +128,12 @@ export function quickWalk(
       if (ground) return typicalOn(ground, given);
       const path = mixture();
       return typicalOfPath(path, bookOf(path.edition));
+    },
+    work: () => {
+      const ground = groundHere();
+      if (ground) return plansIn(waysOn(ground, given));
+      const path = mixture();
+      return plainWork(path, bookOf(path.edition));
     },
   };
 }

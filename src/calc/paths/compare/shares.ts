@@ -68,10 +68,28 @@ export function exactly(walk: Walk, pieces: number): SharedOut {
 /** What the order of a sample is drawn from, whatever the edition: the same paths give the same shares. */
 const SEED = 1953;
 
-/** Sums that a sample keeps of one kind: of the gains, and of the squares of each pair of orders. */
+/** Orders of a sample, there and back: as many as the work allows, and never fewer or more than this. */
+const PAIRS = { least: 4, most: 32 } as const;
+const WORK = 12_000;
+
+const pairsFor = (pieces: number, work: number): number =>
+  Math.min(PAIRS.most, Math.max(PAIRS.least, Math.floor(WORK / (2 * pieces * work))));
+
+/** Sums that a sample keeps of one kind: of the gains, and of the squares of the mean of each pair of orders. */
 interface Sums {
   readonly gains: number[];
   readonly squares: number[];
+}
+
+const noSums = (pieces: number): Sums => ({ gains: Array(pieces).fill(0), squares: Array(pieces).fill(0) });
+
+/** Adds a pair of orders; the way down takes off what the way up added. */
+function addPair({ gains, squares }: Sums, up: readonly number[], down: readonly number[]): void {
+  for (let piece = 0; piece < up.length; piece += 1) {
+    const both = up[piece]! - down[piece]!;
+    gains[piece]! += both;
+    squares[piece]! += (both / 2) ** 2;
+  }
 }
 
 /**
@@ -82,41 +100,46 @@ interface Sums {
  * Operations Research 36, 2009; the reverse order: Mitchell, Cooper, Frank and Holmes, Sampling permutations for Shapley
  * value estimation, Journal of Machine Learning Research 23, 2022.
  */
-export function sampled(walk: Walk, pieces: number, pairs: number): SharedOut {
-  const none = (): Sums => ({ gains: Array(pieces).fill(0), squares: Array(pieces).fill(0) });
-  const sums = { money: none(), hours: none() };
+export function sampled(walk: Walk, pieces: number): SharedOut {
+  const sums = { money: noSums(pieces), hours: noSums(pieces) };
   const moves: boolean[] = Array(pieces).fill(false);
   const from = walk.typical();
-  let to = from;
-  for (let pair = 0; pair < pairs; pair += 1) {
-    const order = [...shuffled(pieces, SEED, `order ${pair}`)];
-    const [up, down] = [climb(walk, order, from), climb(walk, order, undefined)];
-    to = up.end;
-    for (const piece of order) {
-      for (const kind of ['money', 'hours'] as const) {
-        const [there, back] = [up.gains[piece]![kind], -down.gains[piece]![kind]];
-        sums[kind].gains[piece]! += there + back;
-        sums[kind].squares[piece]! += ((there + back) / 2) ** 2;
-        if (there !== 0 || back !== 0) moves[piece] = true;
-      }
-    }
+  let work = walk.work();
+  let [to, pairs, most] = [from, 0, 1];
+  while (pairs < most) {
+    const order = shuffled(pieces, SEED, `order ${pairs}`);
+    const up = climb(walk, order, from);
+    if (pairs === 0) work = Math.max(work, walk.work());
+    const down = climb(walk, order, up.end);
+    addPair(sums.money, up.money, down.money);
+    addPair(sums.hours, up.hours, down.hours);
+    for (let piece = 0; piece < pieces; piece += 1)
+      moves[piece] ||= movesIn(up, piece) || movesIn(down, piece);
+    [to, pairs, most] = [up.end, pairs + 1, pairsFor(pieces, work)];
   }
   const errors = { money: errorsOf(sums.money, pairs), hours: errorsOf(sums.hours, pairs) };
   const gains = { money: sums.money.gains, hours: sums.hours.gains };
   return { gains, orders: 2 * pairs, errors, moves, from, to };
 }
 
+interface Climb extends Gains {
+  readonly end: Typical;
+}
+
+const movesIn = ({ money, hours }: Gains, piece: number): boolean => money[piece] !== 0 || hours[piece] !== 0;
+
 /** Turns every piece in an order; what each turn added, and where it ended. */
-function climb(walk: Walk, order: readonly number[], start: Typical | undefined) {
-  const gains: Typical[] = [];
-  let before = start ?? walk.typical();
+function climb(walk: Walk, order: Int32Array, start: Typical): Climb {
+  const [money, hours]: [number[], number[]] = [[], []];
+  let before = start;
   for (const piece of order) {
     walk.turn(piece);
     const after = walk.typical();
-    gains[piece] = { money: after.money - before.money, hours: after.hours - before.hours };
+    money[piece] = after.money - before.money;
+    hours[piece] = after.hours - before.hours;
     before = after;
   }
-  return { gains, end: before };
+  return { money, hours, end: before };
 }
 
 /** Standard error of the mean of independent pairs. */

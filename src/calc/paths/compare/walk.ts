@@ -6,7 +6,7 @@ import { type Column, editionOf } from '../../cost/edition.ts';
 import { ordersOf } from '../../cost/orders.ts';
 import { totalsOf } from '../../cost/totals.ts';
 import { wantedOf } from '../../cost/wanted.ts';
-import { planState, waysOf } from '../../cost/ways.ts';
+import { planState, type Way, waysOf } from '../../cost/ways.ts';
 import { machineOf } from '../../facts.ts';
 import { type Piece, taking } from './pieces.ts';
 
@@ -23,6 +23,8 @@ export interface Walk {
   /** Gives one piece the other way round. */
   readonly turn: (piece: number) => void;
   readonly typical: () => Typical;
+  /** How much work the mixture at hand is, as a multiple of one plan that is carried over from another. */
+  readonly work: () => number;
 }
 
 /** Hours are sums of fractions: what lies a millionth under a half is a half. */
@@ -44,6 +46,15 @@ export function typicalOfPath(path: Path, book: PriceBook): Typical {
   return { money: typicalOf(money), hours: typicalOf(hours) };
 }
 
+/** What a plan takes that is worked out whole. */
+const WHOLE = 10;
+
+export const plansIn = (ways: readonly Way[]): number => new Set(ways.map(({ state }) => state)).size;
+
+export function plainWork(path: Path, { seed }: PriceBook): number {
+  return WHOLE * plansIn(waysOf(path, planState(path, machineOf(path.size, path.facts)), seed));
+}
+
 /** Every mixture worked out like any path. */
 export function plainWalk(
   a: Path,
@@ -60,5 +71,6 @@ export function plainWalk(
       path = taking(path, taken[piece] ? a : b, pieces[piece]!);
     },
     typical: () => typicalOfPath(path, bookOf(path.edition)),
+    work: () => plainWork(path, bookOf(path.edition)),
   };
 }

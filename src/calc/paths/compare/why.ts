@@ -36,8 +36,6 @@ export interface WhyDiffer {
 }
 
 const HUNDREDTHS = 100;
-/** Orders of a sample, there and back. */
-const PAIRS = 32;
 
 const differenceOf = (a: number, b: number): TypicalDifference => ({
   a: a / HUNDREDTHS,
@@ -66,7 +64,7 @@ export function whyDiffer(a: Path, b: Path, bookOf: (edition: string) => PriceBo
   const pieces = piecesOf(a, b);
   const walk = quickWalk(a, b, pieces, bookOf);
   const exact = pieces.length <= MOST_EXACT;
-  const shared = exact ? exactly(walk, pieces.length) : sampled(walk, pieces.length, PAIRS);
+  const shared = exact ? exactly(walk, pieces.length) : sampled(walk, pieces.length);
   const { from, to, orders } = shared;
   return {
     money: differenceOf(to.money, from.money),

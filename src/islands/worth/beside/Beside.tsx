@@ -1,76 +1,22 @@
-import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { SideBySide } from '../../../calc/choosing.ts';
 import { abilityRows, CONVERSION } from '../../../calc/core/alternative.ts';
+import type { Path } from '../../../calc/core/path.ts';
 import type { Report } from '../../../calc/evaluate.ts';
 import { alternativesBasis } from '../../../content/alternatives-basis.ts';
+import { encodeComparison } from '../../../link/comparison.ts';
 import { encodePath } from '../../../link/encode.ts';
+import { Able, Lacks, RisksCell, SkillCell } from '../../beside/Cells.tsx';
+import { GroupName, MeasureRow, Row } from '../../beside/Rows.tsx';
+import { useNarrow } from '../../beside/use-narrow.ts';
+import { ABILITY_NAMES, MOST_COLUMNS, PHONE_COLUMNS } from '../../beside/words.ts';
 import { to } from '../../shared/places.ts';
-import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../../shared/table-roles.ts';
+import { asCell, asColumnHead, asRow, asTable } from '../../shared/table-roles.ts';
 import { usePlanName } from '../../shared/use-plan-name.ts';
-import {
-  Able,
-  Lacks,
-  MEASURES,
-  Measured,
-  type MeasureId,
-  PaybackCell,
-  PerYear,
-  RisksCell,
-  SavedCell,
-  SkillCell,
-} from './Cells.tsx';
+import { PaybackCell, PerYear, SavedCell } from './Cells.tsx';
 import { Choose } from './Choose.tsx';
-import { ABILITY_NAMES, type Column, columnsOf, firstColumns, PHONE_COLUMNS } from './columns.ts';
+import { type Column, columnsOf, firstColumns } from './columns.ts';
 import { InShort } from './InShort.tsx';
-import { rowEnd } from './shared-scale.ts';
-import { useNarrow } from './use-narrow.ts';
-
-interface RowProps {
-  readonly label: string;
-  readonly note?: string;
-  readonly columns: readonly Column[];
-  readonly cell: (column: Column) => ComponentChildren;
-}
-
-function Row({ label, note, columns, cell }: RowProps) {
-  return (
-    <tr {...asRow}>
-      <th {...asRowHead}>
-        {label}
-        {note ? <span class="task-note">{note}</span> : null}
-      </th>
-      {columns.map((column) => (
-        <td key={column.id} {...asCell}>
-          {cell(column)}
-        </td>
-      ))}
-    </tr>
-  );
-}
-
-function GroupName({ name, span }: { name: string; span: number }) {
-  return (
-    <tr {...asRow} class="beside-group">
-      <th {...asColumnHead} scope="colgroup" colSpan={span}>
-        {name}
-      </th>
-    </tr>
-  );
-}
-
-function MeasureRow({ id, columns }: { id: MeasureId; columns: readonly Column[] }) {
-  const { label, shown, mark } = MEASURES[id];
-  const end = rowEnd(columns.map((column) => column[id].twenty.map(shown)));
-  return (
-    <Row
-      label={label}
-      note={`One scale across the row, ${mark(0)} to ${mark(end)}`}
-      columns={columns}
-      cell={(column) => <Measured column={column} id={id} end={end} />}
-    />
-  );
-}
 
 function Head({ column }: { column: Column }) {
   return (
@@ -121,13 +67,13 @@ function BesideTable({ columns, hobby, named }: TableProps) {
             key={row}
             label={ABILITY_NAMES[row]}
             columns={columns}
-            cell={(column) => <Able column={column} row={row} />}
+            cell={(column) => <Able ability={column.abilities[row]} />}
           />
         ))}
         <Row
           label="What you still cannot do"
           columns={columns}
-          cell={(column) => <Lacks column={column} />}
+          cell={(column) => <Lacks lacks={column.lacks} />}
         />
       </tbody>
       <tbody class="group">
@@ -143,9 +89,9 @@ function BesideTable({ columns, hobby, named }: TableProps) {
           label="Troubles"
           note="In how many of 20 ways"
           columns={columns}
-          cell={(column) => <RisksCell column={column} />}
+          cell={(column) => <RisksCell risks={column.risks} />}
         />
-        <Row label="Hardest skill" columns={columns} cell={(column) => <SkillCell column={column} />} />
+        <Row label="Hardest skill" columns={columns} cell={(column) => <SkillCell skill={column.skill} />} />
       </tbody>
       <tbody class="group">
         <GroupName name="What it gives back" span={span} />
@@ -164,6 +110,13 @@ function BesideTable({ columns, hobby, named }: TableProps) {
     </table>
   );
 }
+
+/** The open path beside the first alternatives that are shown here, as a comparison. */
+const comparing = (path: Path, shown: readonly string[]): string => {
+  const others = shown.filter((id) => id !== CONVERSION).slice(0, MOST_COLUMNS - 1);
+  const columns = others.map((id) => ({ kind: 'alternative', id }) as const);
+  return `${to('compare/')}#${encodeComparison(path, columns)}`;
+};
 
 interface Props {
   readonly report: Report;
@@ -187,6 +140,9 @@ export function Beside({ report, side }: Props) {
         <span class="quiet">{alternativesBasis}</span>
       </p>
       <Choose all={all} shown={shown} narrow={narrow} onShown={setChosen} />
+      <p class="no-print">
+        <a href={comparing(report.path, shown)}>Weigh these against other ways of converting</a>
+      </p>
       <BesideTable
         columns={columns}
         hobby={side.worth.hobby !== undefined}

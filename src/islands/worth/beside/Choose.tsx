@@ -1,36 +1,13 @@
-import { useId } from 'preact/hooks';
+import { Pickers } from '../../beside/Pickers.tsx';
+import { MOST_COLUMNS } from '../../beside/words.ts';
 import { counted } from '../../shared/format.ts';
-import { type Column, MOST_COLUMNS, swapped, ticked } from './columns.ts';
+import { type Column, ticked } from './columns.ts';
 
 interface Props {
   readonly all: readonly Column[];
   readonly shown: readonly string[];
   readonly narrow: boolean;
   readonly onShown: (shown: readonly string[]) => void;
-}
-
-function Pickers({ all, shown, onShown }: Omit<Props, 'narrow'>) {
-  const id = useId();
-  return (
-    <div class="beside-pickers no-print">
-      {shown.map((each, place) => (
-        <div key={place} class="field">
-          <label for={`${id}-${place}`}>{place === 0 ? 'Left' : 'Right'}</label>
-          <select
-            id={`${id}-${place}`}
-            value={each}
-            onChange={(event) => onShown(swapped(shown, place, event.currentTarget.value))}
-          >
-            {all.map((column) => (
-              <option key={column.id} value={column.id}>
-                {column.name}
-              </option>
-            ))}
-          </select>
-        </div>
-      ))}
-    </div>
-  );
 }
 
 function Ticks({ all, shown, onShown }: Omit<Props, 'narrow'>) {

@@ -5,6 +5,7 @@ import type { Skill } from '../../../calc/core/decision.ts';
 import type { Path } from '../../../calc/core/path.ts';
 import type { Report, Spread } from '../../../calc/evaluate.ts';
 import { decisionById, optionById } from '../../../calc/guide.ts';
+import { ABILITY_NAMES, MOST_COLUMNS } from '../../beside/words.ts';
 
 /** One answer to the wish, in the rows that all of them share. */
 export interface Column {
@@ -28,20 +29,7 @@ export interface Column {
   readonly asPath: Path | undefined;
 }
 
-/** What the rows of abilities are called. */
-export const ABILITY_NAMES: Readonly<Record<AbilityRow, string>> = {
-  threads: 'Threads',
-  profiles: 'Curves and tapers',
-  batches: 'Batches',
-  handUse: 'Use by hand',
-  reversible: 'Can be undone',
-};
-
 const MOST_RISKS = 5;
-
-/** As many as stand side by side: on a sheet, and on a phone. */
-export const MOST_COLUMNS = 4;
-export const PHONE_COLUMNS = 2;
 
 const skillsOf = ({ decision, options }: Report['choices'][number]): Skill[] => {
   const about = decisionById(decision);
@@ -107,13 +95,4 @@ export function ticked(
 ): string[] {
   const next = order.filter((each) => (each === id ? on : shown.includes(each)));
   return next.length === 0 || next.length > MOST_COLUMNS ? [...shown] : next;
-}
-
-/** Two columns with another in one place; the one that stands there already changes sides. */
-export function swapped(shown: readonly string[], place: number, id: string): string[] {
-  const there = shown.indexOf(id);
-  return shown.map((each, at) => {
-    if (at === place) return id;
-    return at === there ? (shown[place] ?? each) : each;
-  });
 }

@@ -1,9 +1,9 @@
 import type { Bar, ChoiceSwing, SwingEnd } from '../../../calc/choosing.ts';
 import { decisionById } from '../../../calc/guide.ts';
 import { placeOfQuestion } from '../../shared/question-place.ts';
+import { Lines } from '../../shared/TrackScale.tsx';
+import type { Track } from '../../shared/track.ts';
 import { KINDS, type Kind, optionName, saySwing } from './kinds.ts';
-import { Lines } from './Scale.tsx';
-import type { Track } from './track.ts';
 
 const BAR = 15;
 const TOP = 4;

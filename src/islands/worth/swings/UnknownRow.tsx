@@ -1,7 +1,7 @@
 import type { UnknownSwing } from '../../../calc/choosing.ts';
+import { Lines } from '../../shared/TrackScale.tsx';
+import type { Track } from '../../shared/track.ts';
 import { KINDS, type Kind, narrowsText } from './kinds.ts';
-import { Lines } from './Scale.tsx';
-import type { Track } from './track.ts';
 
 const HEIGHT = 22;
 const MIDDLE = 11;

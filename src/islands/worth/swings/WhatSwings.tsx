@@ -1,11 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { ChoiceSwing, Swings, UnknownSwing } from '../../../calc/choosing.ts';
+import { Scale } from '../../shared/TrackScale.tsx';
+import { trackOf } from '../../shared/track.ts';
 import { ChoiceRow } from './ChoiceRow.tsx';
 import { choicesIn, KINDS, type Kind, markOfChange, unknownsIn } from './kinds.ts';
-import { Scale } from './Scale.tsx';
 import { SwingTables } from './Tables.tsx';
-import { trackOf } from './track.ts';
 import { UnknownRow } from './UnknownRow.tsx';
 
 /** Rows at first; the rest a press away. */

@@ -1,4 +1,4 @@
-import { niceStep } from '../../shared/scale.ts';
+import { niceStep } from '../shared/scale.ts';
 
 /** Washers of one row lie in so many columns from its left end to its right. */
 export const PLACES = 24;

@@ -1,4 +1,4 @@
-import { niceScale } from '../../shared/scale.ts';
+import { niceScale } from './scale.ts';
 
 /** Room on either side for the figures at the ends, per cent of the width. */
 const ROOM = 19;
