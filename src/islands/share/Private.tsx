@@ -1,7 +1,6 @@
 import type { Compared } from '../../calc/core/compared.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { Carried } from '../../link/encode.ts';
-import { listed } from '../shared/format.ts';
 import { pathsIn, pricesHeld, progressHeld } from './holds.ts';
 
 interface Kind {
@@ -57,9 +56,21 @@ export function Private({ path, others, also, onAlso }: Props) {
               />
               <span>{name}</span>
             </label>
-            <p class="small quiet" id={`send-${key}`}>
-              {all.length === 0 ? none : `In it: ${listed(all)}.`} Never in it: {never}.
-            </p>
+            <div class="send-held" id={`send-${key}`}>
+              {all.length === 0 ? (
+                <p>{none}</p>
+              ) : (
+                <>
+                  <p>In it:</p>
+                  <ul>
+                    {all.map((each) => (
+                      <li key={each}>{each}</li>
+                    ))}
+                  </ul>
+                </>
+              )}
+              <p>Never in it: {never}.</p>
+            </div>
           </div>
         );
       })}

@@ -18,7 +18,7 @@ export function Send(sent: Sent) {
       </button>
       <dialog
         ref={dialog}
-        class="why-sheet no-print"
+        class="why-sheet send-sheet no-print"
         aria-labelledby="send-title"
         onClose={() => setOpen(false)}
       >

@@ -24,7 +24,7 @@ function Ways({ link, select }: { link: string; select: () => void }) {
   useEffect(() => setSaid(''), [link]);
   return (
     <>
-      <p class="button-row">
+      <p class="button-row send-ways">
         <button type="button" class="button" onClick={async () => setSaid(await copy(link, select))}>
           Copy the link
         </button>

@@ -1,6 +1,7 @@
 import type { Compared } from '../../calc/core/compared.ts';
 import type { Path } from '../../calc/core/path.ts';
 import { sentPrices } from '../../link/prices.ts';
+import { sentProgress } from '../../link/progress.ts';
 import { counted, listed } from '../shared/format.ts';
 
 /** What a link holds, in words. */
@@ -32,11 +33,12 @@ export const saidOthers = (others: readonly Compared[]): string =>
 /** What the ticks, readings and hours of a path come to; empty where nothing is done yet. */
 export function progressHeld({ progress }: Path): string[] {
   if (!progress) return [];
+  const { done, values, spent, shelf } = sentProgress(progress);
   return [
-    ...some(size(progress.done), 'tick with its day', 'ticks with their days'),
-    ...some(size(progress.values), 'reading'),
-    ...some(size(progress.spent), 'task with the hours it took', 'tasks with the hours they took'),
-    ...some(size(progress.shelf), 'line of the make-first list', 'lines of the make-first list'),
+    ...some(size(done), 'tick with its day', 'ticks with their days'),
+    ...some(size(values), 'reading'),
+    ...some(size(spent), 'task with the hours it took', 'tasks with the hours they took'),
+    ...some(size(shelf), 'line of the make-first list', 'lines of the make-first list'),
   ];
 }
 
