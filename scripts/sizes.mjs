@@ -18,6 +18,7 @@ const KINDS = {
   'worth it': 'worth-it/',
   'ways through': 'ways/',
   calendar: 'calendar/',
+  'your paths': 'shelf/',
   'book, a room': 'book/control/',
   words: 'words/',
   safety: 'safety/',

@@ -123,7 +123,7 @@ test('the whole path is saved as a file and opens again; a file of another kind 
   await expect(page).toHaveURL(new RegExp(encodePath(path).slice(0, 30).replace('?', '\\?')));
 });
 
-test('a link from elsewhere says that own quotes are counted, and shows itself without them', async ({
+test('a link from elsewhere shows none of my quotes, is kept as a new path, and mine stays', async ({
   page,
 }) => {
   await openList(page);
@@ -132,12 +132,13 @@ test('a link from elsewhere says that own quotes are counted, and shows itself w
   await expect(sum(page, 'Quoted')).toHaveText('$61.25');
   await page.goto('about:blank');
   await page.goto(`buy-list/#${encodePath({ ...path, size: 'large' })}`);
-  await expect(sum(page, 'Quoted')).toHaveText('$61.25');
-  await page.getByRole('button', { name: 'Leave mine out' }).click();
+  await expect(page.getByText('not among your paths yet', { exact: false })).toBeVisible();
+  await expect(page.locator('.sum-row', { hasText: 'Committed' })).toBeVisible();
   await expect(page.locator('.sum-row', { hasText: 'Quoted' })).toHaveCount(0);
   await unfold(page);
   await quote(lineOf(page, motor.part), '80');
-  await expect(page.getByText('lasts until the page is closed', { exact: false })).toBeVisible();
+  await expect(sum(page, 'Quoted')).toHaveText('$80.00');
+  await expect(page.getByText('not among your paths yet', { exact: false })).toHaveCount(0);
   await page.goto('about:blank');
   await page.goto(`buy-list/#${encodePath(path)}`);
   await expect(sum(page, 'Quoted')).toHaveText('$61.25');

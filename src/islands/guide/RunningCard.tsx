@@ -1,6 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { sizeNames } from '../../calc/facts.ts';
 import { $shown } from '../shared/currency.ts';
+import { to } from '../shared/places.ts';
 import { $path, $report } from '../stores.ts';
 import { WhySheet } from '../why/Why.tsx';
 import { BottomBar } from './BottomBar.tsx';
@@ -38,6 +39,11 @@ export function RunningCard() {
             {report?.edition.id ?? edition},{' '}
             {word === 'dollars' ? 'US dollars' : `in ${word} at your own rate`}, for a{' '}
             {sizeNames[report?.machine.size ?? size]} lathe.
+          </p>
+          <p>
+            <a href={to('shelf/')} data-keep-path>
+              All your paths
+            </a>
           </p>
         </section>
       </div>

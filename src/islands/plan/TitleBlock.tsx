@@ -7,8 +7,10 @@ import { saidFigure } from '../lathe/units.ts';
 import { $units } from '../preferences.ts';
 import { Send } from '../share/Send.tsx';
 import { counted } from '../shared/format.ts';
+import { to } from '../shared/places.ts';
+import { usePlanName } from '../shared/use-plan-name.ts';
 import { $path } from '../stores.ts';
-import { planName, saidFor } from './words.ts';
+import { saidFor } from './words.ts';
 
 const FIGURES = ['swing', 'between-centres', 'spindle-power'] as const;
 
@@ -67,14 +69,19 @@ function answeredWords({ choices, openQuestions }: Report): string {
 /** Whose plan, of which lathe, at which prices, drawn up when, and the link that opens it again. */
 export function TitleBlock({ report }: { report: Report }) {
   const [date] = useState(today);
-  const name = planName(report);
+  const name = usePlanName(report);
   const { id, basis } = report.edition;
   return (
     <section class="title-block" aria-label="Title block">
       <div>
         <span class="cell-label">Plan sheet</span>
         <h1>{name}</h1>
-        <p class="quiet">{answeredWords(report)}</p>
+        <p class="quiet">
+          {answeredWords(report)}{' '}
+          <a class="no-print" href={to('shelf/')} data-keep-path>
+            Your paths
+          </a>
+        </p>
       </div>
       <LatheCell report={report} />
       <div>

@@ -86,11 +86,11 @@ function FromLink({ notes }: { notes: readonly Note[] }) {
   );
 }
 
-/** How these answers got here: what a link held that could not be read, and what this device remembers or refuses to. */
-export function Notices() {
+/** How these answers got here: what a link held that could not be read, and what this device remembers or refuses to. A page may leave kinds out. */
+export function Notices({ without = [] }: { without?: readonly string[] }) {
   const notes = useStore($notes);
   const kept = useStore($ownNotes);
-  const own = notes.filter(({ kind }) => ABOUT_US.includes(kind));
+  const own = notes.filter(({ kind }) => ABOUT_US.includes(kind) && !without.includes(kind));
   const fromLink = notes.filter(({ kind }) => !ABOUT_US.includes(kind));
   return (
     <div class="notices" role="status">

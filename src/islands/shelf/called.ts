@@ -16,9 +16,15 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 export const answeredIn = ({ answers }: Path): number =>
   Object.values(answers).filter((answer) => answer.length > 0).length;
 
+/** "24 answers". */
+export function answersIn(path: Path): string {
+  const answered = answeredIn(path);
+  return answered === 0 ? 'no answers' : counted(answered, 'answer');
+}
+
 /** What a path without a name is called: what is driven and in which order, else its size and how much is answered. */
 export function calledAfter(path: Path): string {
   const [driven, order] = [answerTo(path, 'driven-axes'), answerTo(path, 'order-of-work')];
   if (driven) return order ? `${driven}; ${lower(order)}` : driven;
-  return `${capital(sizeNames[path.size])} lathe, ${counted(answeredIn(path), 'answer')}`;
+  return `${capital(sizeNames[path.size])} lathe, ${answersIn(path)}`;
 }

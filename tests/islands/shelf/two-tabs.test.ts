@@ -84,15 +84,36 @@ describe('a link from elsewhere', () => {
     expect(said(tab)).toEqual([]);
   });
 
+  const TICKED = `${LINK}&done=write-job-list:20270104`;
+  const progress = expect.objectContaining({ done: { 'write-job-list': '2027-01-04' } });
+
   test('brings its ticks into the new path', async () => {
     const tab = await newTab();
-    const task = 'read-the-plan';
-    await load(tab, `/bench/#${LINK}&done=${task}`);
-    const carried = tab.stores.$path.get().progress;
+    await load(tab, `/bench/#${TICKED}`);
+    await load(tab, tab.url);
+    expect(tab.stores.$path.get().progress).toEqual(progress);
     turnTo(tab);
     tab.stores.keepNow();
-    const own = local.getItem(`halfnut/own/${tab.paths.openId()}`);
-    expect(own === null ? undefined : JSON.parse(own).own.progress).toEqual(carried);
+    const own = JSON.parse(local.getItem(`halfnut/own/${tab.paths.openId()}`)!).own;
+    expect(own.progress).toEqual(progress);
+  });
+
+  test('fills the ticks of a kept path that has none, and asks before it takes the place of others', async () => {
+    const tab = await newTab();
+    await load(tab, `/bench/#${LINK}`);
+    allow(tab, 0.2);
+    await load(tab, `/bench/#${TICKED}`);
+    expect(tab.stores.$path.get()).toMatchObject({ allowance: 0.2, progress });
+    turnTo(tab);
+    const { progress: taken, ...path } = tab.stores.$path.get();
+    tab.stores.changeQuietly({ ...path, progress: { ...taken!, done: { 'write-job-list': '2027-02-02' } } });
+    await load(tab, `/bench/#${TICKED}`);
+    expect(tab.stores.$path.get().progress?.done).toEqual({ 'write-job-list': '2027-02-02' });
+    expect(said(tab)).toEqual(['own-offered']);
+    turnTo(tab);
+    tab.stores.takeOffered();
+    expect(tab.stores.$path.get()).toMatchObject({ allowance: 0.2, progress });
+    expect(said(tab)).toEqual([]);
   });
 });
 
