@@ -77,7 +77,9 @@ test('a path, a copy answered otherwise, why they differ, its answer tried and u
   const here = await figures(page);
   await expectNoAxeViolations(page);
 
-  const friend = await browser.newContext({ viewport: isMobile ? { width: 320, height: 700 } : { width: 768, height: 900 } });
+  const friend = await browser.newContext({
+    viewport: isMobile ? { width: 320, height: 700 } : { width: 768, height: 900 },
+  });
   const theirs = await friend.newPage();
   await theirs.goto(page.url());
   await expect(heads(theirs).nth(1)).toContainText('As A, but: one pull oils everything', long);
