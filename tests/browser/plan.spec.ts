@@ -1,7 +1,8 @@
 import type { Page } from '@playwright/test';
 import { evaluate, type Report } from '../../src/calc/evaluate.ts';
-import { currentEdition } from '../../src/content/edition.ts';
+import { currentEdition, editionByName } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
+import { money } from '../../src/islands/shared/format.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { expect, expectNoAxeViolations, test } from './fixtures.ts';
 
@@ -67,6 +68,21 @@ test('with nothing answered the sheet says that it is an outline', async ({ page
 test('what a link holds that cannot be read is said once at the top', async ({ page }) => {
   await openPlan(page, '1?edition=2026-11&size=medium&control=no-such-control&nonsense=1');
   await expect(page.getByText('Part of this link could not be used.')).toHaveCount(1);
+});
+
+test('a link of an older edition says what today’s prices would make of it, and takes them with a way back', async ({
+  page,
+}) => {
+  await openPlan(page, encodePath({ ...path, edition: '2026-11' }));
+  const note = page.locator('.notice', { hasText: 'price edition 2026-11' });
+  const then = evaluate({ ...path, edition: '2026-11' }, editionByName('2026-11')!).money.p50;
+  const now = evaluate({ ...path, edition: currentEdition.edition }, currentEdition).money.p50;
+  await expect(note).toContainText(`is ${money(now)} instead of ${money(then)}.`);
+  await note.getByRole('button', { name: `Use edition ${currentEdition.edition}` }).click();
+  await expect(note).toBeHidden();
+  await expect(page.locator('.receipt')).toContainText(/Money: .*(more|less)/);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(note).toBeVisible();
 });
 
 test('a plan of a whole link is accessible and folds and unfolds on a phone', async ({ page, isMobile }) => {

@@ -1,13 +1,10 @@
-import type { State } from '../../choices/state.ts';
-import { addTerms, type Term } from '../../cost/columns.ts';
-import type { Column, Edition } from '../../cost/edition.ts';
+import { addTerms } from '../../cost/columns.ts';
+import type { Column, Edition, RiskColumns } from '../../cost/edition.ts';
 import { landedOf } from '../../cost/landed.ts';
 import { BUILDS } from '../../cost/strata.ts';
-import { workAt } from '../../schedule/work.ts';
-import { parts, risks, tasks } from '../../trade.ts';
-import { type Counting, strikesAt, unitsAt } from '../counting.ts';
-import { type Again, looked, timesOf } from '../deltas.ts';
-import { measured, readsOf } from '../looks-at.ts';
+import { type Counting, strikesAt } from '../counting.ts';
+import { type Again, looked } from '../deltas.ts';
+import { type Counts, countParts, countWork, EVERYTHING, noCounts, readAgain } from './recount.ts';
 
 /** Which of the sums are no longer what they were. */
 export interface Moved {
@@ -15,98 +12,74 @@ export interface Moved {
   readonly hours: boolean;
 }
 
-type Work = ReturnType<typeof workAt>;
-type Strikes = ReturnType<typeof strikesAt>;
-
-/** What was counted on the plan at hand, by position. */
-interface Counts {
-  readonly units: number[];
-  readonly work: Work[];
-  readonly strikes: Strikes[];
-  readonly reads: ReadonlySet<number>[];
+/** Builds from the one up to the other, the last left out. */
+export interface Builds {
+  readonly from: number;
+  readonly to: number;
 }
-
-const NO_WORK: Work = { times: 0, extras: [], timesExtra: 0 };
-const NO_STRIKES: Strikes = { builds: 0, paid: 0 };
-const everyPosition = (list: readonly unknown[]): number[] => list.map((_, at) => at);
-const EVERYTHING: Again = {
-  parts: everyPosition(parts),
-  tasks: everyPosition(tasks),
-  risks: everyPosition(risks),
-};
-
-/** What parts add: goods with freight on top, and what bears none: bought near by, and credits. */
-interface Bought {
-  readonly goods: Term[];
-  readonly plain: Term[];
-}
-
-/** Counts the parts again; notes what their columns count more or less. */
-function countParts(again: readonly number[], counts: Counts, counting: Counting, edition: Edition): Bought {
-  const prices = edition.prices(counting.machine.size);
-  const bought: Bought = { goods: [], plain: [] };
-  for (const at of again) {
-    const units = unitsAt(at, counting);
-    const times = units - counts.units[at]!;
-    counts.units[at] = units;
-    const { id, credit, yearly } = parts[at]!;
-    if (times === 0 || yearly || counting.path.owned.includes(id)) continue;
-    const list = credit || edition.local[at] ? bought.plain : bought.goods;
-    list.push({ column: prices[at]!, times: credit ? -times : times });
-  }
-  return bought;
-}
-
-/** Counts the work again; what its columns count more or less. */
-function countWork(again: readonly number[], counts: Counts, state: State, edition: Edition): Term[] {
-  const terms: Term[] = [];
-  for (const at of again) {
-    const was = counts.work[at]!;
-    const then = workAt(at, state);
-    counts.work[at] = then;
-    if (then.times !== was.times) terms.push({ column: edition.hours[at]!, times: then.times - was.times });
-    if (then.extras.length + was.extras.length === 0) continue;
-    for (const id of new Set([...then.extras, ...was.extras])) {
-      const times = timesOf(then, id) - timesOf(was, id);
-      if (times !== 0) terms.push({ column: edition.extras.get(id)!, times });
-    }
-  }
-  return terms;
-}
-
-/** Adds what a risk costs in the builds that it strikes only afterwards, or takes it off those it no longer strikes. */
-function strike(sum: Column, order: Uint16Array, size: Column, was: number, then: number): void {
-  const sign = then > was ? 1 : -1;
-  const end = Math.max(was, then);
-  for (let place = Math.min(was, then); place < end; place += 1) sum[order[place]!]! += sign * size[place]!;
-}
-
-const column = (): Column => new Float64Array(BUILDS);
 
 /**
- * Money and hours of one plan in every build, carried from plan to plan of the same lathe, drawer and prices by what
- * differs. The state given is its own from then on. No orders and no flat allowance may stand.
+ * Adds what a risk costs in the builds that it strikes only afterwards, or takes it off those that it no longer strikes:
+ * by its own order when all builds are wanted, build by build for a short range.
+ */
+function strike(
+  sum: Column,
+  { order, rank }: RiskColumns,
+  size: Column,
+  [was, then]: readonly [number, number],
+  { from, to }: Builds,
+): void {
+  const sign = then > was ? 1 : -1;
+  const [first, end] = [Math.min(was, then), Math.max(was, then)];
+  if (to - from === BUILDS) {
+    for (let place = first; place < end; place += 1) sum[order[place]!]! += sign * size[place]!;
+    return;
+  }
+  for (let build = from; build < to; build += 1) {
+    const place = rank[build]!;
+    if (place >= first && place < end) sum[build]! += sign * size[place]!;
+  }
+}
+
+/** Room for the sums of all builds, whichever plan each of them is made on. */
+export interface Sums {
+  readonly goods: Column;
+  /** Money that bears no freight. */
+  readonly rest: Column;
+  readonly hours: Column;
+}
+
+export const newSums = (): Sums => ({
+  goods: new Float64Array(BUILDS),
+  rest: new Float64Array(BUILDS),
+  hours: new Float64Array(BUILDS),
+});
+
+/**
+ * Money and hours of one plan in some builds, carried from plan to plan of the same lathe, drawer and prices by what
+ * differs. The state given is its own from then on, and so are these builds of the sums, which begin at nothing. No
+ * orders and no flat allowance may stand.
  */
 export class CarriedSums {
   readonly #counting: Counting;
   readonly #edition: Edition;
+  readonly #builds: Builds;
   readonly #counts: Counts;
-  readonly #goods = column();
-  /** Money that bears no freight. */
-  readonly #rest = column();
-  readonly #hours = column();
+  readonly #sums: Sums;
   #landed: Column;
 
-  constructor(counting: Counting, edition: Edition) {
+  constructor(
+    counting: Counting,
+    edition: Edition,
+    sums = newSums(),
+    builds: Builds = { from: 0, to: BUILDS },
+  ) {
     const { state, path } = counting;
     this.#counting = counting;
     this.#edition = edition;
-    this.#counts = {
-      units: parts.map(() => 0),
-      work: tasks.map(() => NO_WORK),
-      strikes: risks.map(() => NO_STRIKES),
-      reads: measured.map(({ measure }) => readsOf(measure, state)),
-    };
+    this.#builds = builds;
+    this.#sums = sums;
+    this.#counts = noCounts(state);
     this.#landed = landedOf(state, path, edition).landed;
     this.#count(EVERYTHING);
   }
@@ -117,38 +90,37 @@ export class CarriedSums {
     const changed: number[] = [];
     for (let at = 0; at < masks.length; at += 1) if (masks[at] !== state.masks[at]) changed.push(at);
     if (changed.length === 0) return { money: false, hours: false };
-    const { reads } = this.#counts;
     // A figure that read none of what changed cannot have moved, and reads the same again.
     const again = looked(this.#counts, changed);
     state.masks.set(masks);
-    for (const [at, { measure }] of measured.entries()) {
-      if (changed.some((position) => reads[at]!.has(position))) reads[at] = readsOf(measure, state);
-    }
+    readAgain(this.#counts, state, changed);
     const moved = this.#count(again);
     const before = this.#landed;
     this.#landed = landedOf(state, path, this.#edition).landed;
     return { money: moved.money || this.#landed !== before, hours: moved.hours };
   }
 
-  /** Cents with freight, tax and duty of builds `from` to `to`. */
-  fillMoney(money: Column, from: number, to: number): void {
-    const [goods, rest, landed] = [this.#goods, this.#rest, this.#landed];
+  /** Cents with freight, tax and duty of some of its builds. */
+  fillMoney(money: Column, { from, to }: Builds): void {
+    const { goods, rest } = this.#sums;
+    const landed = this.#landed;
     for (let build = from; build < to; build += 1) {
       money[build] = goods[build]! + Math.round(goods[build]! * landed[build]!) + rest[build]!;
     }
   }
 
-  /** Hundredths of an hour of builds `from` to `to`. */
-  fillHours(hours: Column, from: number, to: number): void {
-    hours.set(this.#hours.subarray(from, to), from);
+  /** Hundredths of an hour of some of its builds. */
+  fillHours(hours: Column, { from, to }: Builds): void {
+    hours.set(this.#sums.hours.subarray(from, to), from);
   }
 
   #count(again: Again): Moved {
+    const { from, to } = this.#builds;
     const { goods, plain } = countParts(again.parts, this.#counts, this.#counting, this.#edition);
     const work = countWork(again.tasks, this.#counts, this.#counting.state, this.#edition);
-    addTerms(this.#goods, goods);
-    addTerms(this.#rest, plain);
-    addTerms(this.#hours, work);
+    addTerms(this.#sums.goods, goods, from, to);
+    addTerms(this.#sums.rest, plain, from, to);
+    addTerms(this.#sums.hours, work, from, to);
     const struck = this.#countRisks(again.risks);
     return {
       money: struck.money || goods.length + plain.length > 0,
@@ -157,16 +129,18 @@ export class CarriedSums {
   }
 
   #countRisks(again: readonly number[]): Moved {
+    const { rest, hours } = this.#sums;
     const moved = { money: false, hours: false };
     for (const at of again) {
       const was = this.#counts.strikes[at]!;
       const then = strikesAt(at, this.#counting);
       this.#counts.strikes[at] = then;
-      const { order, money, hours } = this.#edition.risks[at]!;
-      if (then.paid !== was.paid) strike(this.#rest, order, money, was.paid, then.paid);
-      if (then.builds !== was.builds) strike(this.#hours, order, hours, was.builds, then.builds);
+      const risk = this.#edition.risks[at]!;
       moved.money ||= then.paid !== was.paid;
       moved.hours ||= then.builds !== was.builds;
+      if (then.paid !== was.paid) strike(rest, risk, risk.money, [was.paid, then.paid], this.#builds);
+      if (then.builds !== was.builds)
+        strike(hours, risk, risk.hours, [was.builds, then.builds], this.#builds);
     }
     return moved;
   }

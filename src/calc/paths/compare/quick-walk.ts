@@ -1,75 +1,15 @@
-import { answerMasks, choose } from '../../choices/choose.ts';
-import { decisionPosition, newState, type State, unchosen } from '../../choices/state.ts';
+import { answerMasks } from '../../choices/choose.ts';
+import { decisionPosition } from '../../choices/state.ts';
 import type { Path } from '../../core/path.ts';
 import type { PriceBook } from '../../core/price-book.ts';
 import { allowanceOf } from '../../cost/builds.ts';
-import { editionOf } from '../../cost/edition.ts';
-import { BUILDS } from '../../cost/strata.ts';
-import { type Way, waysFrom } from '../../cost/ways.ts';
-import { machineOf } from '../../facts.ts';
-import { measure } from '../../measures.ts';
 import { partsLookingAt, risksLookingAt, tasksLookingAt } from '../looks-at.ts';
-import { CarriedSums, type Moved } from './carried-sums.ts';
+import { type Ground, groundOf, typicalOn, waysOn } from './ground.ts';
 import { type Piece, taking } from './pieces.ts';
-import { plainWork, plansIn, type Typical, typicalOf, typicalOfPath, type Walk } from './walk.ts';
+import { plainWork, plansIn, typicalOfPath, type Walk } from './walk.ts';
 
-/** A lathe with its drawer and prices, on which plans differ by their answers alone. */
-interface Ground {
-  readonly plan: State;
-  readonly sums: CarriedSums;
-  readonly seed: number;
-  /** Of the mixture before, where it was one plan: what it came to. */
-  last: Typical | undefined;
-}
-
-const money = new Float64Array(BUILDS);
-const hours = new Float64Array(BUILDS);
 /** Grounds that are kept; one takes about as long to make as a path to work out. */
 const KEPT_AT_MOST = 32;
-
-function groundOf(path: Path, book: PriceBook, given: Int32Array): Ground {
-  const machine = machineOf(path.size, path.facts);
-  const plan = newState(machine, measure);
-  choose(plan, given);
-  const state = unchosen(plan, measure);
-  state.masks.set(plan.masks);
-  const sums = new CarriedSums({ state, machine, path, book }, editionOf(book));
-  return { plan, sums, seed: book.seed, last: undefined };
-}
-
-/** The builds of a mixture, each way of answering what is open in its own; which sums are not those of before. */
-function fill({ sums }: Ground, ways: readonly Way[], again: boolean): Moved {
-  let moved: Moved = { money: again, hours: again };
-  const byState = new Map<State, Way[]>();
-  for (const way of ways) byState.set(way.state, [...(byState.get(way.state) ?? []), way]);
-  for (const [state, here] of byState) {
-    const step = sums.moveTo(state.masks);
-    moved = { money: again || step.money, hours: again || step.hours };
-    for (const { from, to } of here) {
-      if (moved.money) sums.fillMoney(money, from, to);
-      if (moved.hours) sums.fillHours(hours, from, to);
-    }
-  }
-  return moved;
-}
-
-const waysOn = ({ plan, seed }: Ground, given: Int32Array): Way[] =>
-  waysFrom(given, { state: plan, status: choose(plan, given) }, seed);
-
-/** The typical figures of the answers on a ground. */
-function typicalOn(ground: Ground, given: Int32Array): Typical {
-  const { last } = ground;
-  const ways = waysOn(ground, given);
-  // Only where one plan follows another does a sum that has not moved still stand for all builds.
-  const known = ways.length === 1 ? last : undefined;
-  const moved = fill(ground, ways, known === undefined);
-  const typical = {
-    money: known && !moved.money ? known.money : typicalOf(money),
-    hours: known && !moved.hours ? known.hours : typicalOf(hours),
-  };
-  ground.last = ways.length === 1 ? typical : undefined;
-  return typical;
-}
 
 /** Totals are sums of columns where nothing is quoted or bought and no flat allowance stands. */
 const isPlainSum = (path: Path): boolean =>

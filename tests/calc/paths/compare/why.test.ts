@@ -101,12 +101,22 @@ test('exchanging the paths turns every sign, exact or sampled', () => {
 describe('every mixture is worked out as evaluating it whole would', () => {
   const [reference, , frugal, , stiff] = referencePaths.map(({ path }) => path);
   const open = pathOf({ housing: null, 'axis-motor': null, holes: null });
+  const few = {
+    control: ['motion-card-pc'],
+    housing: ['plastic-box'],
+    'axis-motor': ['open-loop-stepper'],
+    country: ['vat-country'],
+  };
   const cases: readonly (readonly [string, Pair])[] = [
     ['eight answers, some of them a clash', [reference!, frugal!]],
     ['eight of many answers', [stiff!, reference!]],
     [
       'open questions',
       [open, pathOf({ housing: 'plastic-box', cable: 'moulded-leads', control: 'parallel-port-pc' })],
+    ],
+    [
+      'hardly anything answered: each of the 40 ways is another plan',
+      [pathOf({}, 'medium', { answers: {} }), pathOf({}, 'medium', { answers: few })],
     ],
     [
       'the drawer, a figure, the edition and the country beside answers',
