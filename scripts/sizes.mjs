@@ -16,6 +16,7 @@ const KINDS = {
   'buy list': 'buy-list/',
   bench: 'bench/',
   'worth it': 'worth-it/',
+  compare: 'compare/',
   'ways through': 'ways/',
   calendar: 'calendar/',
   'your paths': 'shelf/',

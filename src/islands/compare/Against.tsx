@@ -3,7 +3,7 @@ import type { Comparison, Pair } from '../../calc/comparing.ts';
 import { Boundary } from '../shared/Boundary.tsx';
 import type { Called } from './names.ts';
 import { PairInWords } from './Pairs.tsx';
-import { saySide } from './pair-words.ts';
+import { isTie, saySide } from './pair-words.ts';
 import { GROUPS, isSame, ROW_NAMES } from './rows.ts';
 import { WhyDiffer } from './WhyDiffer.tsx';
 
@@ -53,7 +53,10 @@ function OtherPairs({ pairs, called }: { pairs: readonly Pair[]; called: readonl
   return (
     <ul class="list-plain small compare-others">
       {pairs.map(({ a, b, money }) => (
-        <li key={`${a} ${b}`}>{saySide('money', money, called[a]!.letter, called[b]!.letter)}</li>
+        <li key={`${a} ${b}`}>
+          {saySide('money', money, called[a]!.letter, called[b]!.letter)}
+          {isTie(money) ? ' A tie.' : ''}
+        </li>
       ))}
     </ul>
   );

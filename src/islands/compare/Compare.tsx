@@ -23,7 +23,13 @@ import { sortedRows } from './rows.ts';
 import { $shelfOwn } from './shelf-own.ts';
 import { SameRows, Table } from './Table.tsx';
 
-const COUNTS = ['', 'One way', 'Two ways', 'Three ways', 'Four ways'];
+const TITLES = [
+  '',
+  'One way so far',
+  'Two ways, side by side',
+  'Three ways, side by side',
+  'Four ways, side by side',
+];
 
 /** Until something stands beside the path, the first two that speak for themselves do. */
 const OFFERED = 2;
@@ -43,7 +49,10 @@ function Sheet({ comparison }: { comparison: Comparison }) {
   const others = useStore($others) ?? [];
   const { record } = useStore($open);
   const [all, setAll] = useState(false);
-  const called = calledAll(comparison.columns, path, [record?.name, ...others.map(({ name }) => name)]);
+  const called = calledAll(comparison.columns, path, [
+    record?.name ?? (record ? 'Your plan' : 'The open path'),
+    ...others.map(({ name }) => name),
+  ]);
   const { narrow, ids, setPicked } = useShown(called);
   const places = ids.map((id) => called.findIndex((each) => each.id === id));
   const shown = places.map((place) => ({
@@ -101,7 +110,7 @@ function WithReport({ report }: { report: Report }) {
   return (
     <>
       <PaperHead report={report} title="Side by side" page="compare/" tail={tail} />
-      <h1>{COUNTS[(others?.length ?? 0) + 1]}, side by side</h1>
+      <h1>{TITLES[(others?.length ?? 0) + 1]}</h1>
       <p class="no-print">
         <Send path={path} others={beside} page="compare/" />
       </p>

@@ -92,11 +92,14 @@ export function SameRows({ groups, all, onAll }: HiddenProps) {
       ) : (
         <>
           {counted(same, 'row is the same', 'rows are the same')}
-          {all ? ', at the end of each group' : ''}:{' '}
-          <button type="button" class="link-button" aria-expanded={all} onClick={() => onAll(!all)}>
-            {all ? 'hide' : 'show'}
-            <span class="visually-hidden"> the rows that are the same</span>
-          </button>
+          <span class="no-print">
+            {all ? ', at the end of each group' : ''}:{' '}
+            <button type="button" class="link-button" aria-expanded={all} onClick={() => onAll(!all)}>
+              {all ? 'hide' : 'show'}
+              <span class="visually-hidden"> the rows that are the same</span>
+            </button>
+          </span>
+          <span class="print-only">{all ? ', at the end of each group.' : ' and not printed.'}</span>
         </>
       )}
     </p>

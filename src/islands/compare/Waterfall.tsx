@@ -25,7 +25,7 @@ function End({ measure, track, value, isLast }: BarProps & { value: number; isLa
   return (
     <svg class="drawing fall-bar" aria-hidden="true" width="100%" height={HEIGHT}>
       <Grid track={track} />
-      <line class="fall-carry" x1={x} x2={x} y1={isLast ? 0 : HEIGHT / 2} y2={isLast ? HEIGHT / 2 : HEIGHT} />
+      <line class="fall-carry" x1={x} x2={x} y1={isLast ? 0 : HEIGHT / 2} y2={isLast ? HEIGHT / 2 : '100%'} />
       <circle class="fall-end" cx={x} cy={HEIGHT / 2} r="4.5" />
       <text class="bold halo" x={x} dx="9" y={HEIGHT / 2 + 4}>
         {exactly(measure, value)}
@@ -43,7 +43,7 @@ function Bar({ measure, track, step }: BarProps & { step: Step }) {
     <svg class="drawing fall-bar" aria-hidden="true" width="100%" height={HEIGHT}>
       <Grid track={track} />
       <line class="fall-carry" x1={`${start}%`} x2={`${start}%`} y1="0" y2={TOP} />
-      <line class="fall-carry" x1={`${end}%`} x2={`${end}%`} y1={TOP + BAR} y2={HEIGHT} />
+      <line class="fall-carry" x1={`${end}%`} x2={`${end}%`} y1={TOP + BAR} y2="100%" />
       <rect
         class={adds ? 'fall-adds' : 'fall-takes'}
         fill={adds ? undefined : `url(#${HATCH})`}
@@ -75,7 +75,7 @@ function Grid({ track }: { track: Track }) {
           x1={`${track.at(tick)}%`}
           x2={`${track.at(tick)}%`}
           y1="0"
-          y2={HEIGHT}
+          y2="100%"
         />
       ))}
     </>

@@ -5,7 +5,7 @@ import type { Path } from '../../calc/core/path.ts';
 import { useAnswer } from '../ask/use-answer.ts';
 import { $units } from '../preferences.ts';
 import { $shown } from '../shared/currency.ts';
-import { counted } from '../shared/format.ts';
+import { counted, plain } from '../shared/format.ts';
 import { exactly } from './exactly.ts';
 import type { Measure } from './pair-words.ts';
 import { sayPiece } from './piece-words.ts';
@@ -49,7 +49,8 @@ function sayMethod({ exact, orders, shares }: Why, measure: Measure): string {
       ? ''
       : 'Every order of changing them is counted, so that none counts more than another.';
   const most = Math.max(0, ...shares.map(({ error }) => error?.[measure] ?? 0));
-  return `An approximation: ${shares.length} answers differ, too many for every order, so ${orders} orders stand for all. A share may be off by about ${exactly(measure, 2 * most)}; the sum is exact.`;
+  const off = measure === 'money' ? `$${plain(Math.ceil(2 * most))}` : `${plain(2 * most + 0.05, 1)} h`;
+  return `An approximation: ${shares.length} things differ, too many for every order, so ${orders} orders stand for all. A share may be off by about ${off}; the sum is exact.`;
 }
 
 function sayStill(why: Why, measure: Measure): string {
@@ -81,7 +82,8 @@ function Told({
     <>
       <p class="small quiet">
         From {b}, typical, to {a}, typical; the largest first. Plain bars add, hatched ones take away, and
-        together they make {exactly(measure, difference, true)}. To the last digit only so that they add up.{' '}
+        together they make {exactly(measure, difference, true)}.{' '}
+        {measure === 'money' ? 'Cents' : 'Hundredths'} are there only so that they add up.{' '}
         {sayMethod(why, measure)} {sayStill(why, measure)}
       </p>
       {moving ? (

@@ -20,11 +20,14 @@ const keyOf = (compared: Compared): string =>
 
 const isOfMany = (hash: string): boolean => splitColumns(hash).length > 1;
 
+/** Columns on their way into the address, with what they are called and whose they are. */
+let awaited: readonly Beside[] = [];
+
 /** Columns as a link has them; those that this tab knows keep their names, and the owner's own stay their own. */
 function columnsIn(hash: string): Beside[] {
   const { others, notes } = decodeComparison(hash);
   const known = new Map(
-    [...(recallColumns()?.columns ?? []), ...($others.get() ?? [])].map((each) => [
+    [...(recallColumns()?.columns ?? []), ...($others.get() ?? []), ...awaited].map((each) => [
       keyOf(each.compared),
       each,
     ]),
@@ -126,8 +129,9 @@ export async function makeOpen(place: number): Promise<void> {
     shelf: record && id,
     name: record?.name,
   };
-  $others.set(others.map((each, at) => (at + 1 === place ? mine : each)));
-  const after = now().map(({ compared }) => compared);
+  // The entry that is left stays as it is, so that Back finds it.
+  awaited = others.map((each, at) => (at + 1 === place ? mine : each));
+  const after = awaited.map(({ compared }) => compared);
   window.location.hash = encodeComparison(column.compared.path, after);
 }
 

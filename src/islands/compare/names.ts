@@ -16,7 +16,9 @@ export interface Called {
   readonly means: string;
 }
 
-const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+/** A label as it stands inside a sentence; what begins with capitals throughout, such as PC, keeps them. */
+export const small = (text: string): string =>
+  /^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 function said(path: Path, id: string): string {
   const decision = decisionById(id);
@@ -54,13 +56,13 @@ export function nameOfPath(path: Path, first: Path): string {
 export function calledAll(
   columns: readonly ComparedColumn[],
   first: Path,
-  names: readonly (string | undefined)[] = [],
+  names: readonly [open: string, ...others: (string | undefined)[]],
 ): Called[] {
   return columns.map(({ alternative, path }, at) => {
     const letter = letterOf(at);
     if (alternative) return { id: letter, letter, name: alternative.name, means: alternative.means };
     const about = path ? describe(path) : '';
-    const usual = at === 0 || !path ? 'Your plan' : nameOfPath(path, first);
-    return { id: letter, letter, name: names[at] ?? usual, means: about };
+    const name = names[at] ?? (path ? nameOfPath(path, first) : '');
+    return { id: letter, letter, name, means: about };
   });
 }

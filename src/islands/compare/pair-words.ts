@@ -59,7 +59,8 @@ export function saySide(measure: Measure, side: PairSide, a: string, b: string):
   return `${a} ${verb} ${b} in ${count} of 20 ways it could turn out${even}${equal}; half of the time ${half}.`;
 }
 
-const isTie = ({ reading, same }: PairSide): boolean => reading === 'tie' && same < 20;
+/** Not told apart, and not the same either. */
+export const isTie = ({ reading, same }: PairSide): boolean => reading === 'tie' && same < 20;
 
 /** Ties called ties, and what is left to choose on. `rows` are the names of what differs besides. */
 export function sayTie({ money, hours }: Pair, rows: readonly string[]): string {

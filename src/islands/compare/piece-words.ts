@@ -5,12 +5,15 @@ import { decisionById } from '../../calc/guide.ts';
 import { saidFigure } from '../lathe/units.ts';
 import { sayAnswer } from '../receipts.ts';
 import { counted, type Units } from '../shared/format.ts';
+import { small } from './names.ts';
 
 /** One thing in which two paths differ: what it is called, and what each says. */
 export interface SaidPiece {
   readonly name: string;
   readonly a: string;
   readonly b: string;
+  /** In short, where "a, not b" would not say it. */
+  readonly short?: string;
 }
 
 const answered = (decision: string, answer: Answer): string => {
@@ -25,7 +28,10 @@ const figure = (id: string, value: number | undefined, units: Units): string => 
 };
 
 const inDrawer = (ids: readonly string[]): string =>
-  ids.length === 0 ? 'nothing that the other lacks' : `${counted(ids.length, 'part')} that the other lacks`;
+  ids.length === 0 ? 'nothing of its own' : `${counted(ids.length, 'part')} of its own`;
+
+/** What has no words of its own on either side. */
+const unsaid = (name: string): SaidPiece => ({ name, a: 'its own', b: 'its own', short: name });
 
 /** A piece in words. */
 export function sayPiece(piece: Piece, units: Units): SaidPiece {
@@ -44,21 +50,22 @@ export function sayPiece(piece: Piece, units: Units): SaidPiece {
     case 'edition':
       return { name: 'Prices', a: `edition ${piece.a}`, b: `edition ${piece.b}` };
     case 'drawer':
-      return { name: 'In the drawer', a: inDrawer(piece.onlyA), b: inDrawer(piece.onlyB) };
+      return {
+        name: 'In the drawer',
+        a: inDrawer(piece.onlyA),
+        b: inDrawer(piece.onlyB),
+        short: `In the drawer already: ${counted(piece.onlyA.length, 'part')} in one only, ${piece.onlyB.length} in the other only`,
+      };
     case 'own-prices':
-      return { name: 'Your own quotes, orders and shops', a: 'as they are', b: 'as the other has them' };
+      return unsaid('Own quotes, orders and shops');
     case 'chances':
-      return { name: 'Your own chances of trouble', a: 'as they are', b: 'as the other has them' };
+      return unsaid('Own chances of trouble');
   }
 }
 
-const small = (text: string): string =>
-  /^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
-
 /** "Control: motion card in a computer, not ready-made control" */
-export function sayShort({ name, a, b }: SaidPiece): string {
-  return `${name}: ${small(a)}, not ${small(b)}`;
-}
+export const sayShort = ({ name, a, b, short }: SaidPiece): string =>
+  short ?? `${name}: ${small(a)}, not ${small(b)}`;
 
 /** What tells one piece from the next. */
 export function keyOfPiece(piece: Piece): string {

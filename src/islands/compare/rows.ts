@@ -5,6 +5,7 @@ import type { MeasureId } from '../beside/measures.ts';
 import { ABILITY_NAMES, sayAble, yearOf } from '../beside/words.ts';
 import { SKILLS } from '../guide/OptionBlock.tsx';
 import { listed, moneyRange } from '../shared/format.ts';
+import { small } from './names.ts';
 
 export type RowId =
   | AbilityRow
@@ -47,7 +48,6 @@ export const ROW_NAMES: Readonly<Record<RowId, string>> = {
 };
 
 const large = (say: string): string => `${say.charAt(0).toUpperCase()}${say.slice(1)}`;
-const small = (say: string): string => `${say.charAt(0).toLowerCase()}${say.slice(1)}`;
 
 /** What you still cannot do with it, a sentence each. */
 export function lacksOf({ lacks }: ComparedColumn): string[] {

@@ -99,6 +99,7 @@ function Paths() {
       {isKept ? null : <NotKept />}
       <section class="rule-section" aria-labelledby="kept-title">
         <h2 id="kept-title">Kept on this device</h2>
+        <p class="quiet small">There is room for {MOST_PATHS}.</p>
         {paths.length === 0 ? <p>None yet. Your first answer or figure keeps one by itself.</p> : null}
         <ol class="list-plain shelf-list">
           {paths.map((kept) => (

@@ -8,7 +8,7 @@ import { ownOf } from '../own-part.ts';
 import { $open, keepNow, openKept, startNew } from '../stores.ts';
 import { calledAfter } from './called.ts';
 import { nameWith, seeNames } from './open-path.ts';
-import { freshName, type KeptRecord, MOST_PATHS } from './record.ts';
+import { freshName, type KeptRecord, MOST_PATHS, tidied } from './record.ts';
 import { ids, placeOf, putRecord, recordOf, records, SHELF } from './records.ts';
 import { putBack, takeAway } from './removed.ts';
 
@@ -104,11 +104,10 @@ function patch(id: string, fields: Pick<KeptRecord, 'name' | 'note'>): Keeping {
 }
 
 /** Gives a path a name; an empty one calls it after its answers again. */
-export const rename = (id: string, name: string): Keeping => patch(id, { name: name.trim() || undefined });
+export const rename = (id: string, name: string): Keeping => patch(id, { name: tidied(name) });
 
 /** Writes a note on a path; empty takes it away. */
-export const annotate = (id: string, note: string): Keeping =>
-  patch(id, { note: note.trim() === '' ? undefined : note });
+export const annotate = (id: string, note: string): Keeping => patch(id, { note: tidied(note) });
 
 interface Copied {
   readonly id: string;

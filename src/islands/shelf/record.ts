@@ -1,3 +1,4 @@
+import { VERSION as GRAMMAR } from '../../link/grammar.ts';
 import type { Keeping } from '../memory.ts';
 
 /** A path on the shelf as this device keeps it: all but its own part, which stands beside it under the same id. */
@@ -29,6 +30,8 @@ const VERSION = 1;
 export const written = (record: KeptRecord): string => JSON.stringify({ version: VERSION, ...record });
 
 const isText = (value: unknown): value is string => typeof value === 'string';
+/** Whether a text may be a link of the version that this site writes; another would open as an empty path. */
+export const isLink = (value: unknown): value is string => isText(value) && value.startsWith(`${GRAMMAR}?`);
 const isTextOrNone = (value: unknown): boolean => value === undefined || isText(value);
 
 const isGroup = (value: unknown): value is Record<string, unknown> =>
@@ -41,7 +44,7 @@ const isOrigin = (value: unknown): boolean =>
 export function readRecord(text: string): KeptRecord | undefined {
   try {
     const kept: unknown = JSON.parse(text);
-    if (!isGroup(kept) || kept.version !== VERSION || !isText(kept.fragment) || !isText(kept.rev))
+    if (!isGroup(kept) || kept.version !== VERSION || !isLink(kept.fragment) || !isText(kept.rev))
       return undefined;
     const { version: _, name, note, made, changed, from, fragment, rev, over } = kept;
     const sound = [name, note, made, changed, over].every(isTextOrNone) && isOrigin(from);
@@ -55,8 +58,12 @@ export function readRecord(text: string): KeptRecord | undefined {
 export const freshName = (): string =>
   `${Date.now().toString(36)}${Math.random().toString(36).slice(2, 8).padEnd(6, '0')}`;
 
-/** Whether a text may be the id of a path. */
-export const isId = (text: string): boolean => /^[a-z0-9][a-z0-9-]{0,39}$/.test(text);
+/** What an owner typed, without letters that a file cannot hold; nothing where only blanks are left. */
+export function tidied(text: string): string | undefined {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+  const plain = text.replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F]/g, ' ').toWellFormed();
+  return plain.trim() || undefined;
+}
 
 /** What became of a path that was to be kept: "apart" where another tab had changed it and it got a place of its own. */
 export type Kept = Keeping | 'apart';

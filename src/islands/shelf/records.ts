@@ -1,5 +1,5 @@
 import { forget, type Keeping, keep, namesUnder, recall } from '../memory.ts';
-import { type KeptRecord, readRecord, written } from './record.ts';
+import { isLink, type KeptRecord, readRecord, written } from './record.ts';
 
 /** The entries of the shelf in the browser's storage, one a path. There is no list beside them that two tabs could disagree on. */
 
@@ -9,9 +9,10 @@ const nameOf = (id: string): string => SHELF + id;
 /** The one path that older visits kept, until it is written again. */
 const OLDER = 'path';
 
-function olderRecord(): KeptRecord | undefined {
+function olderPlace(): Place {
   const fragment = recall(OLDER);
-  return fragment === undefined ? undefined : { fragment, rev: OLDER };
+  if (fragment === undefined) return {};
+  return isLink(fragment) ? { record: { fragment, rev: OLDER } } : { damaged: fragment };
 }
 
 const isOlder = (id: string): boolean => id === OLDER && recall(nameOf(id)) === undefined;
@@ -23,7 +24,7 @@ export interface Place {
 }
 
 export function placeOf(id: string): Place {
-  if (isOlder(id)) return { record: olderRecord() };
+  if (isOlder(id)) return olderPlace();
   const text = recall(nameOf(id));
   if (text === undefined) return {};
   const record = readRecord(text);

@@ -3,7 +3,7 @@ import { canSend, copy, send } from '../../../src/islands/share/send-words.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 
-const browserWith = (parts: object): void => vi.stubGlobal('navigator', parts);
+const browserWith = (parts: object) => vi.stubGlobal('navigator', parts);
 
 it('offers the sheet of the browser only where it takes a link', () => {
   browserWith({});

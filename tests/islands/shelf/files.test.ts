@@ -102,6 +102,30 @@ describe('all paths in one file', () => {
   });
 });
 
+test.each([
+  ['half a text', '{"version":1,"rev":"r","fragment":"1?size'],
+  ['a later version', '{"version":2,"rev":"r","fragment":"1?size=small"}'],
+  ['a link of a later version', '{"version":1,"rev":"r","fragment":"2?size=small"}'],
+  ['a name that is none', '{"version":1,"rev":"r","fragment":"1?size=small","name":{}}'],
+  ['an origin that is none', '{"version":1,"rev":"r","fragment":"1?size=small","from":"a"}'],
+  ['a list', '[]'],
+])('%s on the shelf is shown as what cannot be read, and the others stay', (_, text) => {
+  localStorage.setItem('halfnut/shelf/zz', text);
+  localStorage.setItem('halfnut/path', 'how are you');
+  lookAgain();
+  expect(idsNow()).toEqual(['a', 'b']);
+  expect($damaged.get()).toEqual([
+    { id: 'zz', text },
+    { id: 'path', text: 'how are you' },
+  ]);
+});
+
+test('a name and a note hold no letters that a file cannot hold', async () => {
+  rename('a', ' Gar\u0007age ');
+  annotate('a', 'two\nlines\u0000');
+  expect($shelf.get().find(({ id }) => id === 'a')).toMatchObject({ name: 'Gar age', note: 'two\nlines' });
+});
+
 describe('a path taken off the shelf', () => {
   test('comes back whole, with what was set aside', () => {
     localStorage.setItem('halfnut/own/a/aside-1', '{');

@@ -13,7 +13,8 @@ const actions = [
   ...['figure', 'figure', 'figure', 'own', 'own', 'undo', 'reload', 'empty', 'link', 'back', 'hear', 'hear'],
   ...['open', 'new', 'duplicate', 'branch', 'remove', 'put-back', 'rename', 'keep'],
 ] as const;
-type Action = (typeof actions)[number];
+const withoutRoom = ['figure', 'figure', 'undo', 'reload', 'hear', 'full', 'room'] as const;
+type Action = (typeof actions)[number] | (typeof withoutRoom)[number];
 const step = fc.record({ tab: fc.nat(1), action: fc.constantFrom(...actions), which: fc.nat(20) });
 
 /** What stands on a sheet: every change makes it another. */
@@ -43,6 +44,10 @@ const removedIn = ({ paths }: Tab): string[] =>
 const reachable = (tabs: readonly Tab[]): Set<string> =>
   new Set([...idsIn(local.texts).map((id) => stateIn(local.texts, id)), ...tabs.flatMap(removedIn)]);
 
+function setRoom(hasRoom: boolean): void {
+  local.isFull = !hasRoom;
+}
+
 let number = 0;
 const CHANGES: readonly Action[] = ['figure', 'own', 'undo'];
 
@@ -69,6 +74,8 @@ async function act(tab: Tab, action: Action, which: number, links: readonly stri
     'put-back': () => paths.undoRemove(),
     rename: () => paths.rename(id, `Name ${number}`),
     keep: () => paths.keepHere(),
+    full: () => setRoom(false),
+    room: () => setRoom(true),
   };
   await does[action]();
   await settle();
@@ -87,6 +94,7 @@ beforeEach(async () => {
 });
 
 async function fresh(): Promise<void> {
+  setRoom(true);
   local.clear();
   for (const tab of tabs) {
     turnTo(tab);
@@ -121,5 +129,33 @@ test('no work is lost whatever two tabs do', async () => {
       }
     }),
     { numRuns: 100 },
+  );
+});
+
+test('on a device that fills up no tab loses its answers, and they are kept once there is room', async () => {
+  const some = fc.record({ tab: fc.nat(1), action: fc.constantFrom(...withoutRoom) });
+  await fc.assert(
+    fc.asyncProperty(fc.array(some, { minLength: 4, maxLength: 20 }), async (steps) => {
+      await fresh();
+      for (const { tab: at, action } of steps) {
+        const tab = tabs[at]!;
+        const seen = shownIn(tab);
+        await act(tab, action, 0, []);
+        // A page that opens may show what the other tab made of the same path; what was in hand is then kept or went on.
+        if (action === 'reload' && shownIn(tab) !== seen)
+          expect(tab.session.getItem('halfnut/unsaved')).toBeNull();
+        if (['hear', 'full', 'room'].includes(action)) expect(shownIn(tab)).toBe(seen);
+      }
+      setRoom(true);
+      for (const tab of tabs) {
+        const seen = shownIn(tab);
+        turnTo(tab);
+        tab.paths.keepHere();
+        expect(shownIn(tab)).toBe(seen);
+      }
+      const found = reachable(tabs);
+      for (const tab of tabs) expect(found).toContain(shownIn(tab));
+    }),
+    { numRuns: 60 },
   );
 });
