@@ -1,102 +1,14 @@
 import { useStore } from '@nanostores/preact';
 import type { Share, WhyDiffer } from '../../calc/comparing.ts';
 import { $units } from '../preferences.ts';
-import { counted, hoursMark, plain } from '../shared/format.ts';
+import { counted } from '../shared/format.ts';
 import { Hatch } from '../shared/Hatch.tsx';
 import { type Track, trackOf } from '../shared/track.ts';
 import { exactly } from './exactly.ts';
+import { Bar, type BarProps, End, HATCH, Head } from './FallBars.tsx';
 import type { Measure } from './pair-words.ts';
 import { keyOfPiece, sayPiece, sayShort } from './piece-words.ts';
 import { DRAWN, type Step, sharesIn, stepsOf } from './waterfall.ts';
-
-const BAR = 15;
-const TOP = 5;
-const HEIGHT = 26;
-const HATCH = 'takes-away';
-
-interface BarProps {
-  readonly measure: Measure;
-  readonly track: Track;
-}
-
-/** A typical figure at either end: a mark, its amount, and the dotted line on to the next row. */
-function End({ measure, track, value, isLast }: BarProps & { value: number; isLast: boolean }) {
-  const x = `${track.at(value)}%`;
-  return (
-    <svg class="drawing fall-bar" aria-hidden="true" width="100%" height={HEIGHT}>
-      <Grid track={track} />
-      <line class="fall-carry" x1={x} x2={x} y1={isLast ? 0 : HEIGHT / 2} y2={isLast ? HEIGHT / 2 : '100%'} />
-      <circle class="fall-end" cx={x} cy={HEIGHT / 2} r="4.5" />
-      <text class="bold halo" x={x} dx="9" y={HEIGHT / 2 + 4}>
-        {exactly(measure, value)}
-      </text>
-    </svg>
-  );
-}
-
-function Bar({ measure, track, step }: BarProps & { step: Step }) {
-  const { from, to, by } = step;
-  const [start, end] = [track.at(from), track.at(to)];
-  const left = Math.min(start, end);
-  const adds = by > 0;
-  return (
-    <svg class="drawing fall-bar" aria-hidden="true" width="100%" height={HEIGHT}>
-      <Grid track={track} />
-      <line class="fall-carry" x1={`${start}%`} x2={`${start}%`} y1="0" y2={TOP} />
-      <line class="fall-carry" x1={`${end}%`} x2={`${end}%`} y1={TOP + BAR} y2="100%" />
-      <rect
-        class={adds ? 'fall-adds' : 'fall-takes'}
-        fill={adds ? undefined : `url(#${HATCH})`}
-        x={`${left}%`}
-        width={`${Math.abs(end - start)}%`}
-        y={TOP}
-        height={BAR}
-      />
-      <text
-        class="bold halo"
-        x={`${end}%`}
-        dx={adds ? 6 : -6}
-        y={TOP + 12}
-        text-anchor={adds ? 'start' : 'end'}
-      >
-        {exactly(measure, by, true)}
-      </text>
-    </svg>
-  );
-}
-
-function Grid({ track }: { track: Track }) {
-  return (
-    <>
-      {track.ticks.map((tick) => (
-        <line
-          key={tick}
-          class="swing-line"
-          x1={`${track.at(tick)}%`}
-          x2={`${track.at(tick)}%`}
-          y1="0"
-          y2="100%"
-        />
-      ))}
-    </>
-  );
-}
-
-const markOf = (measure: Measure, value: number): string =>
-  measure === 'money' ? `$${plain(value)}` : hoursMark(value);
-
-/** The scale over the bars. */
-function Head({ measure, track }: BarProps) {
-  return (
-    <svg class="drawing fall-bar" aria-hidden="true" width="100%" height="18">
-      {track.ticks.map((tick) => (
-        <text key={tick} class="quiet-text" x={`${track.at(tick)}%`} y="12" text-anchor="middle">
-          {markOf(measure, tick)}
-        </text>
-      ))}
-    </svg>
-  );
-}
 
 interface Props {
   readonly why: WhyDiffer;

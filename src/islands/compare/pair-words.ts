@@ -12,19 +12,22 @@ interface Kind {
   readonly say: (n: number) => string;
 }
 
+/** The same rounding on either side of nothing, so that a pair reads the same from either side. */
+const alike = (n: number, round: (n: number) => number): number => (n < 0 ? 0 - round(-n) : round(n));
+
 const KINDS: Readonly<Record<Measure, Kind>> = {
   money: {
     more: 'costs more than',
     fewer: 'costs less than',
     same: 'cost the same',
-    round: (n) => roundMoney(toShown(n)),
+    round: (n) => alike(toShown(n), roundMoney),
     say: money,
   },
   hours: {
     more: 'takes more hours than',
     fewer: 'takes fewer hours than',
     same: 'take the same hours',
-    round: roundHours,
+    round: (n) => alike(n, roundHours),
     say: hours,
   },
 };
