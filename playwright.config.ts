@@ -24,11 +24,12 @@ export default defineConfig({
   },
   projects: [
     // Tests at 320 pixels set that width themselves: once is enough.
-    { name: 'desktop', use: desktop, grepInvert: /320 pixels/ },
-    // Paper, figures and built files are the same on a phone.
+    { name: 'desktop', use: desktop, grepInvert: /320 (pixels|px)/ },
+    // Paper, figures, files and what is tagged do not hang on the width: once is enough.
     {
       name: 'phone',
       use: phone,
+      grepInvert: /@once/,
       testIgnore: ['**/paper.spec.ts', '**/kept-links.spec.ts', '**/found.spec.ts'],
     },
   ],

@@ -1,3 +1,4 @@
+import { MOST_COMPARED } from '../calc/core/compared.ts';
 import { emptyPath } from '../calc/core/path.ts';
 import { evaluate } from '../calc/evaluate.ts';
 import { facts } from '../calc/facts.ts';
@@ -40,6 +41,7 @@ const FIGURES: Readonly<Record<string, () => PictureFigure[]>> = {
   'calendar/': () => one('One owner, from start to finish', halfOf(example().weeksTotal, weeksRange)),
   'bench/': () => one('One owner’s plan', counted(example().order.length, 'task')),
   'ways/': money,
+  'compare/': () => one('Side by side, up to', counted(MOST_COMPARED, 'column')),
   'worth-it/': () => one('What else may answer the wish', counted(alternatives.length, 'alternative')),
   'lathe/': () => one('To measure, or typical of the size', counted(facts.length, 'figure')),
   'questions/': () => one('In nine rooms', counted(decisions.length, 'question')),

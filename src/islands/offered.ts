@@ -1,6 +1,6 @@
 import type { Path } from '../calc/core/path.ts';
 import type { Own } from '../export/own.ts';
-import { ownOf, sameOwn } from './own-part.ts';
+import { asSent, ownOf, sameOwn } from './own-part.ts';
 
 /** What came in a link of what only its owner knows. */
 let offered: Own = {};
@@ -23,10 +23,16 @@ export function withOffered(path: Path): { readonly path: Path; readonly differs
   const taken = GROUPS.filter((group) => isEmpty(group(mine))).map((group) => group(offered));
   const differs = GROUPS.some((group) => {
     const [theirs, ours] = [group(offered), group(mine)];
-    return !isEmpty(theirs) && !isEmpty(ours) && !sameOwn(theirs, ours);
+    return !isEmpty(theirs) && !isEmpty(ours) && !sameOwn(theirs, group(asSent(mine)));
   });
   return { path: Object.assign({}, path, ...taken) as Path, differs };
 }
 
-/** The path with all that the link carries in place of its own. */
-export const takingOffered = (path: Path): Path => ({ ...path, ...offered });
+/** The path with all that the link carries in place of its own; notes are never in a link, so they stay. */
+export const takingOffered = (path: Path): Path => ({
+  ...path,
+  ...offered,
+  ...(offered.progress && path.progress
+    ? { progress: { ...offered.progress, notes: path.progress.notes } }
+    : {}),
+});

@@ -18,7 +18,7 @@ import {
   TAKEN_UP,
 } from './notes.ts';
 import { setOffered, withOffered } from './offered.ts';
-import { ownOf, withOwn } from './own-part.ts';
+import { ownOf, sameOwn, withOwn } from './own-part.ts';
 import { loadPreferences } from './preferences.ts';
 import {
   $open,
@@ -128,7 +128,7 @@ function begin(id: string, fragment: string, notes: readonly Note[]): void {
 function takeUpOwn(): void {
   const { path, differs } = withOffered(withOwn($path.get(), $own.get()));
   if (differs) addNote(OWN_OFFERED);
-  place(path);
+  if (!sameOwn(ownOf(path), ownOf($path.get()))) place(path);
 }
 
 const SEEN = 'seen-elsewhere';

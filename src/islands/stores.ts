@@ -20,7 +20,8 @@ export const keepNow = (): void => keep($path.get());
 /** Takes what the link carries of ticks, hours and prices in place of those kept here. */
 export function takeOffered(): void {
   dismiss('own-offered');
-  keep(takingOffered($path.get()));
+  const said = { saidBefore: 'those kept here', saidNow: 'those of the link' };
+  change(takingOffered($path.get()), { name: 'Ticks, hours and prices', ...said });
 }
 
 /** Answers a question: option ids, none for "not sure yet", undefined to take the answer away. */

@@ -1,6 +1,6 @@
 import { type Compared, MOST_COMPARED } from '../calc/core/compared.ts';
 import type { Path } from '../calc/core/path.ts';
-import { encodePath } from './encode.ts';
+import { type Carried, encodePath } from './encode.ts';
 import { type Pair, pairsOf, splitColumns, versionOf } from './pairs.ts';
 import { type Decoded, decodeFragment, type Known, type LinkNote } from './read.ts';
 
@@ -13,16 +13,16 @@ const WITHOUT = 'without';
 const ALTERNATIVE = 'alternative';
 
 /** The columns behind the first, each with its ';' in front; empty where the first path stands alone. */
-export const tailOf = (first: Path, others: readonly Compared[]): string =>
-  others.map((column) => `;${segmentOf(encodePath(first), column)}`).join('');
+export const tailOf = (first: Path, others: readonly Compared[], also: Carried = {}): string =>
+  others.map((column) => `;${segmentOf(encodePath(first, also), column, also)}`).join('');
 
 /** The whole fragment of a comparison, without the '#'. */
-export const encodeComparison = (first: Path, others: readonly Compared[]): string =>
-  encodePath(first) + tailOf(first, others);
+export const encodeComparison = (first: Path, others: readonly Compared[], also: Carried = {}): string =>
+  encodePath(first, also) + tailOf(first, others, also);
 
-function segmentOf(first: string, column: Compared): string {
+function segmentOf(first: string, column: Compared, also: Carried): string {
   if (column.kind === 'alternative') return `${ALTERNATIVE}=${column.id}`;
-  const [ours, theirs] = [new Map(pairsOf(first)), new Map(pairsOf(encodePath(column.path)))];
+  const [ours, theirs] = [new Map(pairsOf(first)), new Map(pairsOf(encodePath(column.path, also)))];
   const changed = [...theirs].filter(([key, value]) => ours.get(key) !== value);
   const gone = [...ours.keys()].filter((key) => !theirs.has(key));
   const pairs: Pair[] = gone.length > 0 ? [...changed, [WITHOUT, gone.join(',')]] : changed;

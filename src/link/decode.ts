@@ -1,5 +1,5 @@
 import { type DecodedComparison, decodeColumns } from './comparison.ts';
-import { alternativeNames, currentName, editionNames, partNames } from './known.ts';
+import { alternativeNames, currentName, editionNames, partNames, riskNames } from './known.ts';
 import { type Decoded, decodeFragment } from './read.ts';
 
 export type { DecodedComparison } from './comparison.ts';
@@ -9,6 +9,7 @@ const known = {
   editions: editionNames,
   currentEdition: currentName,
   parts: new Set(partNames),
+  risks: new Set(riskNames),
   alternatives: new Set(alternativeNames),
 };
 

@@ -2,13 +2,20 @@ import type { Path } from '../calc/core/path.ts';
 import { factById } from '../calc/facts.ts';
 import { NOT_SURE, toLink, VERSION } from './grammar.ts';
 import { progressPairs } from './progress.ts';
+import { pricePairs } from './write-prices.ts';
+
+/** What a link carries of what only the owner knows; nothing of it unless it is asked for. */
+export interface Carried {
+  readonly progress?: boolean;
+  readonly prices?: boolean;
+}
 
 /**
  * The path as the readable fragment of a link, without the '#': grammar version, then keys in alphabetical order.
- * Every answer the owner gave is carried, even where it equals what would be assumed; of what is private only the ticks,
- * readings and hours, and only when asked for.
+ * Every answer the owner gave is carried, even where it equals what would be assumed. Of what is private only what is asked
+ * for, and never words: no note, no name of a shop.
  */
-export function encodePath(path: Path, also: { readonly progress?: boolean } = {}): string {
+export function encodePath(path: Path, also: Carried = {}): string {
   const pairs: [string, string][] = [
     ['edition', path.edition],
     ['size', path.size],
@@ -20,6 +27,7 @@ export function encodePath(path: Path, also: { readonly progress?: boolean } = {
   ];
   if (path.owned.length > 0) pairs.push(['have', [...path.owned].sort().join(',')]);
   if (also.progress && path.progress) pairs.push(...progressPairs(path.progress));
+  if (also.prices) pairs.push(...pricePairs(path));
   pairs.sort(([a], [b]) => (a < b ? -1 : 1));
   return `${VERSION}?${pairs.map(([key, value]) => `${key}=${encodeValue(value)}`).join('&')}`;
 }

@@ -8,7 +8,15 @@ export const NOT_SURE = 'not-sure';
 /** Old ids and what they are called now. A row is added when an id is renamed and never taken out; an id is never used again. */
 export const renamed: Readonly<Record<string, string>> = {};
 
-export const nowCalled = (id: string): string => (Object.hasOwn(renamed, id) ? renamed[id]! : id);
+/** What an id is called by now in a table of old and new ones, also where it was renamed more than once. */
+export function calledIn(table: Readonly<Record<string, string>>, id: string): string {
+  let now = id;
+  for (let step = 0; Object.hasOwn(table, now) && step < Object.keys(table).length; step += 1)
+    now = table[now]!;
+  return now;
+}
+
+export const nowCalled = (id: string): string => calledIn(renamed, id);
 
 /** What a figure is written in, for one SI unit: millimetres, turns a minute, milliamps … as people say them. */
 const perUnit: Readonly<Partial<Record<Fact['show'], number>>> = {

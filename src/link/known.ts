@@ -1,4 +1,4 @@
-import { parts } from '../calc/trade.ts';
+import { parts, risks } from '../calc/trade.ts';
 import { alternatives } from '../content/alternatives.ts';
 import { currentEdition, editions } from '../content/edition.ts';
 
@@ -9,4 +9,5 @@ import { currentEdition, editions } from '../content/edition.ts';
 export const editionNames: readonly string[] = editions.map((book) => book.edition);
 export const currentName: string = currentEdition.edition;
 export const partNames: readonly string[] = parts.map((part) => part.id);
+export const riskNames: readonly string[] = risks.map((risk) => risk.id);
 export const alternativeNames: readonly string[] = alternatives.map(({ id }) => id);

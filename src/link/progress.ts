@@ -1,4 +1,6 @@
 import { type Progress, type ShelfMark, shelfMarks } from '../calc/core/progress.ts';
+import { nowCalled } from './grammar.ts';
+import { isId, readDay, readNumber, readWithin, writeDay } from './written.ts';
 
 /**
  * Ticks, readings, hours and make-first marks as pieces of a link, only when the owner asks for it. Notes stay out: they
@@ -20,7 +22,25 @@ const LETTERS: Readonly<Record<ShelfMark, string>> = {
   photo: 'p',
 };
 
-const tidy = (value: number): string => String(Number(value.toPrecision(9)));
+const tidy = (value: number): number => Number(value.toPrecision(9));
+
+/** The same entries, each looked at; those of which nothing is left are not there. */
+const each = <Entry>(group: Readonly<Record<string, Entry>>, take: (entry: Entry) => Entry | undefined) =>
+  Object.fromEntries(
+    Object.entries(group).flatMap(([id, entry]): [string, Entry][] => {
+      const taken = take(entry);
+      return taken === undefined ? [] : [[id, taken]];
+    }),
+  );
+
+/** What a link says of it: without notes, figures as they are written. */
+export const sentProgress = ({ done, values, spent, shelf }: Progress): Progress => ({
+  done,
+  values: each(values, (all) => (all.length > 0 ? all.map(tidy) : undefined)),
+  spent: each(spent, tidy),
+  notes: {},
+  shelf: each(shelf, (marks) => (marks.length > 0 ? marks : undefined)),
+});
 
 const listed = <Entry>(group: Readonly<Record<string, Entry>>, say: (entry: Entry) => string): string =>
   Object.entries(group)
@@ -29,40 +49,25 @@ const listed = <Entry>(group: Readonly<Record<string, Entry>>, say: (entry: Entr
     .join(',');
 
 /** The pieces that say something, by key. */
-export function progressPairs({ done, values, spent, shelf }: Progress): [ProgressKey, string][] {
+export function progressPairs(progress: Progress): [ProgressKey, string][] {
+  const { done, values, spent, shelf } = sentProgress(progress);
   const pairs: [ProgressKey, string][] = [
-    ['done', listed(done, (day) => day.replaceAll('-', ''))],
-    ['measured', listed(values, (all) => all.map(tidy).join('/'))],
-    ['spent', listed(spent, tidy)],
+    ['done', listed(done, writeDay)],
+    ['measured', listed(values, (all) => all.join('/'))],
+    ['spent', listed(spent, String)],
     ['shelf', listed(shelf, (marks) => marks.map((mark) => LETTERS[mark]).join(''))],
   ];
   return pairs.filter(([, said]) => said !== '');
 }
 
 const MOST = 400;
-const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
-
-function dayOf(text: string): string | undefined {
-  const [, year, month, day] = /^(\d{4})(\d{2})(\d{2})$/.exec(text) ?? [];
-  if (!year) return undefined;
-  const said = `${year}-${month}-${day}`;
-  const at = new Date(`${said}T00:00:00Z`);
-  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(said) ? said : undefined;
-}
-
-function numberOf(text: string): number | undefined {
-  return /^-?(\d+\.?\d*|\.\d+)(e[+-]?\d{1,3})?$/i.test(text) ? Number(text) : undefined;
-}
 
 function valuesOf(text: string): readonly number[] | undefined {
-  const all = text.split('/').map(numberOf);
+  const all = text.split('/').map(readNumber);
   return all.length <= 20 && all.every((value) => value !== undefined) ? (all as number[]) : undefined;
 }
 
-function hoursOf(text: string): number | undefined {
-  const hours = numberOf(text);
-  return hours !== undefined && hours >= 0 && hours <= 10_000 ? hours : undefined;
-}
+const hoursOf = (text: string): number | undefined => readWithin(text, 0, 10_000);
 
 function marksOf(text: string): readonly ShelfMark[] | undefined {
   const marks = [...text].map((letter) => shelfMarks.find((mark) => LETTERS[mark] === letter));
@@ -72,7 +77,7 @@ function marksOf(text: string): readonly ShelfMark[] | undefined {
 }
 
 const readers: { readonly [Key in ProgressKey]: (text: string) => unknown } = {
-  done: dayOf,
+  done: readDay,
   measured: valuesOf,
   spent: hoursOf,
   shelf: marksOf,
@@ -91,8 +96,9 @@ export function readProgressPair(
     .filter((piece) => piece !== '')
     .slice(0, MOST)
     .flatMap((piece): [string, unknown][] => {
-      const [id = '', said = ''] = piece.split(':');
-      const read = ID.test(id) && id.length <= 60 ? readers[key](said) : undefined;
+      const [written = '', said = ''] = piece.split(':');
+      const id = nowCalled(written);
+      const read = isId(id) ? readers[key](said) : undefined;
       if (read === undefined) odd.push(piece);
       return read === undefined ? [] : [[id, read]];
     });

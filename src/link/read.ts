@@ -6,7 +6,9 @@ import { factById } from '../calc/facts.ts';
 import { decisionById } from '../calc/guide.ts';
 import { fromLink, NOT_SURE, nowCalled, VERSION } from './grammar.ts';
 import { firstOf } from './pairs.ts';
+import { isPriceKey, type PriceKey, type Prices } from './prices.ts';
 import { isProgressKey, type ProgressKey, readProgressPair } from './progress.ts';
+import { type KnownPrices, readPricePair } from './read-prices.ts';
 
 /** Something in a link that could not be used as it stands. Shown once; nothing is dropped silently. */
 export interface LinkNote {
@@ -29,13 +31,12 @@ export interface Decoded {
 }
 
 /** What decoding has to know besides the ids of the trade. */
-export interface Known {
+export interface Known extends KnownPrices {
   readonly editions: readonly string[];
   readonly currentEdition: string;
-  readonly parts: ReadonlySet<string>;
 }
 
-interface Draft {
+interface Draft extends Prices {
   edition: string;
   size: SizeClass;
   readonly facts: Record<string, number>;
@@ -111,6 +112,7 @@ function readPair(draft: Draft, key: string, value: string, known: Known): LinkN
   if (key === 'size') return readSize(draft, value);
   if (key === 'have') return readOwned(draft, value, known);
   if (isProgressKey(key)) return readJob(draft, key, value);
+  if (isPriceKey(key)) return readPrices(draft, key, value, known);
   if (factById(key)) return readFact(draft, key, value);
   if (decisionById(key)) return readAnswer(draft, key, value);
   return {
@@ -156,6 +158,26 @@ function readJob(draft: Draft, key: ProgressKey, value: string): LinkNote[] {
   return odd.map((piece) => ({
     kind: 'unknown-answer',
     say: `What was done: “${quote(piece)}” cannot be read. It was left out.`,
+  }));
+}
+
+const about: Readonly<Record<PriceKey, string>> = {
+  orders: 'Prices and orders',
+  shops: 'Terms of shops',
+  money: 'The currency',
+  chances: 'Own chances',
+  allowance: 'The allowance for trouble',
+  'first-day': 'The first day',
+  families: 'Parts made again and again',
+};
+
+/** Prices, orders and shops' terms that somebody put into the link. */
+function readPrices(draft: Draft, key: PriceKey, value: string, known: Known): LinkNote[] {
+  const { prices, odd } = readPricePair(key, value, known);
+  Object.assign(draft, prices);
+  return odd.map((piece) => ({
+    kind: 'unknown-answer',
+    say: `${about[key]}: “${quote(piece)}” cannot be read. It was left out.`,
   }));
 }
 

@@ -73,9 +73,9 @@ test('an amount in words is refused beside the field and nothing typed is lost',
   await expect(line.getByLabel('Shop')).toHaveValue('Corner metals');
 });
 
-test('the list goes out as CSV, comes back with a price, and is looked at before it counts', async ({
-  page,
-}) => {
+test('the list goes out as CSV, comes back with a price, and is looked at before it counts', {
+  tag: '@once',
+}, async ({ page }) => {
   await openList(page);
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Buy list as CSV' }).click();
@@ -94,9 +94,9 @@ test('the list goes out as CSV, comes back with a price, and is looked at before
   await expect(sum(page, 'Quoted')).toHaveText('$77.50');
 });
 
-test('the whole path is saved as a file and opens again; a file of another kind changes nothing', async ({
-  page,
-}) => {
+test('the whole path is saved as a file and opens again; a file of another kind changes nothing', {
+  tag: '@once',
+}, async ({ page }) => {
   await openList(page);
   await unfold(page);
   await quote(lineOf(page, screw.part), '61.25', 'Corner metals');
@@ -144,7 +144,7 @@ test('a link from elsewhere shows none of my quotes, is kept as a new path, and 
   await expect(sum(page, 'Quoted')).toHaveText('$61.25');
 });
 
-test('a spreadsheet is saved', async ({ page }) => {
+test('a spreadsheet is saved', { tag: '@once' }, async ({ page }) => {
   await openList(page);
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Buy list as a spreadsheet' }).click();
@@ -152,7 +152,7 @@ test('a spreadsheet is saved', async ({ page }) => {
   expect(saved.subarray(0, 2).toString()).toBe('PK');
 });
 
-test('where the browser keeps nothing, the list says so and works', async ({ page }) => {
+test('where the browser keeps nothing, the list says so and works', { tag: '@once' }, async ({ page }) => {
   await page.addInitScript(() => {
     Storage.prototype.setItem = () => {
       throw new DOMException('refused', 'SecurityError');

@@ -47,9 +47,9 @@ test('the strip, its words and every task with what it waits for are on the page
   await expectNoAxeViolations(page);
 });
 
-test('with a first day weeks become dates, and the calendar file holds every stage and order-by day', async ({
-  page,
-}) => {
+test('with a first day weeks become dates, and the calendar file holds every stage and order-by day', {
+  tag: '@once',
+}, async ({ page }) => {
   await openCalendar(page);
   await expect(page.getByText('A calendar file needs a day to start on')).toBeVisible();
   await page.getByRole('button', { name: 'Save as a calendar file' }).click();
@@ -72,7 +72,7 @@ test('with a first day weeks become dates, and the calendar file holds every sta
   await expect(page.getByText('A calendar file needs a day to start on')).toBeVisible();
 });
 
-test('the lines of the stages add up to their total to the cent', async ({ page }) => {
+test('the lines of the stages add up to their total to the cent', { tag: '@once' }, async ({ page }) => {
   await openCalendar(page);
   const cells = await page.locator('.money-stages tbody td:last-child').allTextContents();
   const cents = cells.map((text) => Math.round(Number(text.replace(/[$,]/g, '')) * 100));
@@ -90,7 +90,9 @@ test('a delivery leads to its line on the buy list', async ({ page }) => {
   await expect(page).toHaveURL(new RegExp(encodePath(path).slice(0, 30).replace('?', '\\?')));
 });
 
-test('where no worker can be had the page works the calendar out itself', async ({ page }) => {
+test('where no worker can be had the page works the calendar out itself', { tag: '@once' }, async ({
+  page,
+}) => {
   await page.addInitScript(() => {
     Reflect.deleteProperty(globalThis, 'Worker');
   });
@@ -108,7 +110,7 @@ test('the page fits 320 px; with nothing answered it says that it is an outline'
   await expectNoAxeViolations(page);
 });
 
-test('the plan leads here, and on paper every stage and task is said', async ({ page }) => {
+test('the plan leads here, and on paper every stage and task is said', { tag: '@once' }, async ({ page }) => {
   await page.goto(`plan/#${encodePath(path)}`);
   await page.getByRole('link', { name: 'the calendar' }).click();
   await expect(page.getByRole('table', { name: 'Stopping points' })).toBeVisible();

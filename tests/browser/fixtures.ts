@@ -23,10 +23,10 @@ export const test = base.extend<Fixtures>({
   ],
 });
 
-/** Fails, naming rule and elements, when the page breaks a WCAG 2.0, 2.1 or 2.2 A/AA rule that axe can see. */
-export async function expectNoAxeViolations(page: Page): Promise<void> {
+/** Fails, naming rule and elements, when the page, or a part of it, breaks a WCAG 2.0, 2.1 or 2.2 A/AA rule that axe can see. */
+export async function expectNoAxeViolations(page: Page, part = 'html'): Promise<void> {
   const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+  const { violations } = await new AxeBuilder({ page }).include(part).withTags(tags).analyze();
   const found = violations.map(({ id, help, nodes }) => ({
     id,
     help,

@@ -47,7 +47,9 @@ test('Undo takes the last answer back', async ({ page }) => {
   expect(fragment(page)).not.toContain('control=');
 });
 
-test('a pasted link is taken as it stands, and Back brings the first one again', async ({ page }) => {
+test('a pasted link is taken as it stands, and Back brings the first one again', { tag: '@once' }, async ({
+  page,
+}) => {
   await page.goto('questions/control/#1?control=motion-card-pc&edition=2026-11&size=small');
   await expect(page.locator('#control-motion-card-pc')).toBeChecked();
   await page.goto('questions/control/#1?control=standalone-control&edition=2026-11&size=large');
@@ -85,7 +87,7 @@ test('a question that does not arise says why and leads on', async ({ page }) =>
   await expect(page).not.toHaveURL(/\/cross-screw\//);
 });
 
-test('a damaged link opens what it can and lists the rest', async ({ page }) => {
+test('a damaged link opens what it can and lists the rest', { tag: '@once' }, async ({ page }) => {
   await page.goto('questions/control/#1?control=motion-card-pc&colour=blue&size=huge&swing=wide');
   const notice = page.locator('.notice').filter({ hasText: 'Part of this link could not be used' });
   await expect(notice.getByRole('listitem')).toHaveCount(3);
@@ -95,7 +97,7 @@ test('a damaged link opens what it can and lists the rest', async ({ page }) => 
   await expect(notice).toHaveCount(0);
 });
 
-test('words that hold no path open an empty sheet and say so', async ({ page }) => {
+test('words that hold no path open an empty sheet and say so', { tag: '@once' }, async ({ page }) => {
   await page.goto('questions/control/#how-are-you');
   await expect(page.getByText(/does not hold a path/)).toBeVisible();
 });
@@ -114,7 +116,7 @@ test('the last path is remembered on this device and can be left behind', async 
   await expect(second.locator('.shelf-path')).toHaveCount(1);
 });
 
-test('a browser that keeps nothing still works and says so', async ({ page }) => {
+test('a browser that keeps nothing still works and says so', { tag: '@once' }, async ({ page }) => {
   await page.addInitScript(() => {
     Object.defineProperty(window, 'localStorage', {
       get: () => {

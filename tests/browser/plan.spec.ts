@@ -1,7 +1,8 @@
 import type { Page } from '@playwright/test';
 import { evaluate, type Report } from '../../src/calc/evaluate.ts';
-import { currentEdition } from '../../src/content/edition.ts';
+import { currentEdition, editionByName } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
+import { money } from '../../src/islands/shared/format.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { expect, expectNoAxeViolations, test } from './fixtures.ts';
 
@@ -21,7 +22,7 @@ async function openPlan(page: Page, fragment = encodePath(path)): Promise<void> 
 const said = async (page: Page, selector: string): Promise<string> =>
   squeezed((await page.locator(selector).allTextContents()).join(' '));
 
-test('the plan of a whole link shows every task, part and risk', async ({ page }) => {
+test('the plan of a whole link shows every task, part and risk', { tag: '@once' }, async ({ page }) => {
   await openPlan(page);
   const work = await said(page, '.task-table');
   for (const { name } of tasks) expect(work).toContain(squeezed(name));
@@ -43,7 +44,9 @@ test('hold points, stopping points and the link are on the sheet', async ({ page
   );
 });
 
-test('printed, the sheet carries every task, box, part and the whole link', async ({ page }) => {
+test('printed, the sheet carries every task, box, part and the whole link', { tag: '@once' }, async ({
+  page,
+}) => {
   await openPlan(page);
   await page.emulateMedia({ media: 'print' });
   // biome-ignore lint/performance/useDomNodeTextContent: what is hidden on paper must not count
@@ -59,14 +62,29 @@ test('printed, the sheet carries every task, box, part and the whole link', asyn
   expect(box?.width).toBeCloseTo((5 / 25.4) * 96, 0);
 });
 
-test('with nothing answered the sheet says that it is an outline', async ({ page }) => {
+test('with nothing answered the sheet says that it is an outline', { tag: '@once' }, async ({ page }) => {
   await page.goto('plan/');
   await expect(page.getByText('This is an outline, not yet your plan.')).toBeVisible();
 });
 
-test('what a link holds that cannot be read is said once at the top', async ({ page }) => {
+test('what a link holds that cannot be read is said once at the top', { tag: '@once' }, async ({ page }) => {
   await openPlan(page, '1?edition=2026-11&size=medium&control=no-such-control&nonsense=1');
   await expect(page.getByText('Part of this link could not be used.')).toHaveCount(1);
+});
+
+test('a link of an older edition says what today’s prices would make of it, and takes them with a way back', async ({
+  page,
+}) => {
+  await openPlan(page, encodePath({ ...path, edition: '2026-11' }));
+  const note = page.locator('.notice', { hasText: 'price edition 2026-11' });
+  const then = evaluate({ ...path, edition: '2026-11' }, editionByName('2026-11')!).money.p50;
+  const now = evaluate({ ...path, edition: currentEdition.edition }, currentEdition).money.p50;
+  await expect(note).toContainText(`is ${money(now)} instead of ${money(then)}.`);
+  await note.getByRole('button', { name: `Use edition ${currentEdition.edition}` }).click();
+  await expect(note).toBeHidden();
+  await expect(page.locator('.receipt')).toContainText(/Money: .*(more|less)/);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(note).toBeVisible();
 });
 
 test('a plan of a whole link is accessible and folds and unfolds on a phone', async ({ page, isMobile }) => {
@@ -98,7 +116,9 @@ test('the plan does not scroll sideways at 320 pixels', async ({ page }) => {
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
 });
 
-test('the first page opens a saved link and says what is wrong with a bad one', async ({ page }) => {
+test('the first page opens a saved link and says what is wrong with a bad one', { tag: '@once' }, async ({
+  page,
+}) => {
   await page.goto('');
   await page.getByLabel('Open a saved link').fill('https://example.org/somewhere');
   await page.getByRole('button', { name: 'Open' }).click();

@@ -109,7 +109,7 @@ test('a damaged text is shown and can be saved; the list does not scroll sideway
   await expectNoAxeViolations(page);
 });
 
-test('where the browser keeps nothing, the page says so', async ({ page }) => {
+test('where the browser keeps nothing, the page says so', { tag: '@once' }, async ({ page }) => {
   await page.addInitScript(() => {
     Storage.prototype.setItem = () => {
       throw new DOMException('refused', 'SecurityError');

@@ -32,7 +32,7 @@ test.describe('without JavaScript', () => {
   });
 });
 
-test('open and adapt leads to the plan with the same figures', async ({ page }) => {
+test('open and adapt leads to the plan with the same figures', { tag: '@once' }, async ({ page }) => {
   await page.goto(`starting-points/${point.owner.id}/`);
   await expectNoAxeViolations(page);
   await page.getByRole('link', { name: 'Open the plan' }).click();

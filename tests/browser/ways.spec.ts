@@ -70,7 +70,7 @@ test('limits, a search, its chart and list, a way opened and taken back', async 
   await expectNoAxeViolations(page);
 });
 
-test('the link of a way opens it elsewhere', async ({ page }) => {
+test('the link of a way opens it elsewhere', { tag: '@once' }, async ({ page }) => {
   await open(page);
   await freeFew(page);
   await find(page).click();
@@ -83,7 +83,9 @@ test('the link of a way opens it elsewhere', async ({ page }) => {
   await expect(page.getByRole('heading', { name: /Money, everything in/ })).toBeVisible();
 });
 
-test('limits that nothing keeps say which would have to give way, and take it off', async ({ page }) => {
+test('limits that nothing keeps say which would have to give way, and take it off', { tag: '@once' }, async ({
+  page,
+}) => {
   await open(page);
   await freeFew(page);
   await setMoney(page, '100');
@@ -94,7 +96,7 @@ test('limits that nothing keeps say which would have to give way, and take it of
   await expect(page.getByLabel(/my limit, money/)).toHaveValue('');
 });
 
-test('what cannot be read as a limit says so and stays in its field', async ({ page }) => {
+test('what cannot be read as a limit says so and stays in its field', { tag: '@once' }, async ({ page }) => {
   await open(page);
   await setMoney(page, 'lots');
   await expect(page.getByText('We cannot find a number in this.')).toBeVisible();
@@ -108,7 +110,9 @@ test('what cannot be read as a limit says so and stays in its field', async ({ p
   await expect(page.getByText(/We expect 0.5 to 50 mm/)).toHaveCount(0);
 });
 
-test('a search that would take long can be stopped, and another begun', async ({ page }) => {
+test('a search that would take long can be stopped, and another begun', { tag: '@once' }, async ({
+  page,
+}) => {
   await open(page);
   for (const summary of await page.locator('.ways-free summary').all()) await summary.click();
   for (const tick of await page.locator('.ways-free input').all()) await tick.check();
@@ -122,7 +126,7 @@ test('a search that would take long can be stopped, and another begun', async ({
   await expect(found(page)).toBeVisible();
 });
 
-test('where no worker can be had it says so and searches on the page', async ({ page }) => {
+test('where no worker can be had it says so and searches on the page', { tag: '@once' }, async ({ page }) => {
   await page.addInitScript(() => Object.defineProperty(window, 'Worker', { value: undefined }));
   await open(page);
   await find(page).click();
@@ -130,7 +134,7 @@ test('where no worker can be had it says so and searches on the page', async ({ 
   await expect(found(page)).toBeVisible({ timeout: 45_000 });
 });
 
-test('the list of questions and the plan lead here', async ({ page }) => {
+test('the list of questions and the plan lead here', { tag: '@once' }, async ({ page }) => {
   await page.goto('questions/');
   await page.getByRole('link', { name: /the ways through/ }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'The ways through' })).toBeVisible();

@@ -41,7 +41,9 @@ test('a figure of the plan is explained by keyboard, and the focus comes back', 
   await expect(figure).toBeFocused();
 });
 
-test('equations and sums of explanations are loaded only when somebody asks', async ({ page }) => {
+test('equations and sums of explanations are loaded only when somebody asks', { tag: '@once' }, async ({
+  page,
+}) => {
   const asked: string[] = [];
   page.on('request', (request) => asked.push(request.url()));
   await openPlan(page);
@@ -51,7 +53,7 @@ test('equations and sums of explanations are loaded only when somebody asks', as
   expect(asked.filter((url) => url.endsWith('equations.json'))).toHaveLength(1);
 });
 
-test('an open explanation is what is printed', async ({ page }) => {
+test('an open explanation is what is printed', { tag: '@once' }, async ({ page }) => {
   await openPlan(page);
   await page.locator('#rods').getByRole('button').first().click();
   await expect(page.getByText(/Half of the 2,000 builds cost less/)).toBeVisible();
@@ -81,14 +83,17 @@ test('the deepest explanation does not scroll sideways at 320 pixels', async ({ 
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
 });
 
-test('an address that names no number says so', async ({ page }) => {
+test('an address that names no number says so', { tag: '@once' }, async ({ page }) => {
   await page.goto('why/?of=check.no-such-check.value');
   await expect(page.getByText(/does not arise on this path/)).toBeVisible();
   await page.goto('why/');
   await expect(page.getByText(/This address names no number/)).toBeVisible();
 });
 
-test('every formula stands on a page with its checks, without JavaScript', async ({ browser, baseURL }) => {
+test('every formula stands on a page with its checks, without JavaScript', { tag: '@once' }, async ({
+  browser,
+  baseURL,
+}) => {
   const context = await browser.newContext({
     javaScriptEnabled: false,
     viewport: { width: 360, height: 740 },
@@ -110,7 +115,9 @@ test('the page of formulas is accessible and does not scroll sideways at 320 pix
   await expectNoAxeViolations(page);
 });
 
-test('a link to a figure of the lathe opens its group and goes to its field', async ({ page }) => {
+test('a link to a figure of the lathe opens its group and goes to its field', { tag: '@once' }, async ({
+  page,
+}) => {
   await page.goto(`lathe/?at=cross-friction-force#${fragment}`);
   const field = page.getByLabel('Force to slide the cross slide');
   await expect(field).toBeFocused();

@@ -85,9 +85,9 @@ test('alternatives stand in the same rows, chosen by tick or by two pickers', as
   expect(new Set(cells).size).toBe(1);
 });
 
-test('what swings it: two charts, three kinds, a blocked end with its reason, and tables that say the same', async ({
-  page,
-}) => {
+test('what swings it: two charts, three kinds, a blocked end with its reason, and tables that say the same', {
+  tag: '@once',
+}, async ({ page }) => {
   await open(page);
   const choices = page.getByRole('region', { name: SWINGS });
   await expect(choices).toBeVisible({ timeout: 40_000 });

@@ -23,6 +23,17 @@ test('a small code is still 25 mm wide, a large one as wide as its squares need 
   expect(drawCode(text(1732))?.side).toBeCloseTo((137 + 8) * 4 * (25.4 / 300), 6);
 });
 
+test('the largest code that is drawn holds what the standard says of version 35, and not a byte more', () => {
+  expect(drawCode(text(2303))?.squares).toBe(157);
+  expect(drawCode(text(2304))).toBeUndefined();
+});
+
+test('on a screen every square is as many whole dots wide', async () => {
+  render(<LinkCode link={text(17)} asked onScreen />);
+  const code = await screen.findByRole('img', { name: 'The link as a code to photograph' });
+  expect(code.getAttribute('width')).toBe(`${(21 + 8) * 3}px`);
+});
+
 test('a link that is too long for a code is said to be', async () => {
   render(<LinkCode link={text(3000)} asked />);
   expect(await screen.findByText(/too long for a code/)).toBeTruthy();

@@ -4,6 +4,8 @@ import { facts } from '../../src/calc/facts.ts';
 import { decisions } from '../../src/calc/guide.ts';
 import { decodePath } from '../../src/link/decode.ts';
 import { encodePath } from '../../src/link/encode.ts';
+import { priceKeys } from '../../src/link/prices.ts';
+import { progressKeys } from '../../src/link/progress.ts';
 import { anyPath } from '../arbitrary.ts';
 
 describe('path links', () => {
@@ -36,6 +38,8 @@ const piece = fc.oneof(
     'edition',
     'size',
     'have',
+    ...priceKeys,
+    ...progressKeys,
     '__proto__',
     'constructor',
     'toString',
@@ -52,9 +56,14 @@ const piece = fc.oneof(
     '%zz',
     '%00',
   ),
+  fc.constantFrom(
+    ...['dial-indicator:quoted', 'ordered', '12.50', 'pack', 'EUR', 'x4', 'x1e999', 'on20270103', 'on2027'],
+    ...['shop-a', '!shop-zz', 'carriage-8', 'free-from-', 'duty-0.05', 'duty-2', 'EUR:0.92', 'EUR:0', '0.15'],
+    ...['pieces-30', 'hand-set-up-0.4', 'attended-1e-7', 'shaped', '__proto__:quoted'],
+  ),
   fc.string({ maxLength: 12 }),
   fc.string({ unit: 'binary', maxLength: 6 }),
-  fc.constantFrom('=', '&', '?', '#', ',', '1?', '2?'),
+  fc.constantFrom('=', '&', '?', '#', ',', ':', '/', ';', '1?', '2?'),
 );
 const hostile = fc.array(piece, { maxLength: 14 }).map((pieces) => pieces.join(''));
 const nearlyRight = fc

@@ -1,13 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { editionByName } from '../../src/content/edition.ts';
-import { decodePath } from '../../src/link/decode.ts';
-import { encodePath } from '../../src/link/encode.ts';
+import { encodeComparison } from '../../src/link/comparison.ts';
+import { decodeComparison } from '../../src/link/decode.ts';
 import { nowCalled } from '../../src/link/grammar.ts';
 import { keptLinks } from './corpus.ts';
 import { figuresOf, recorded } from './figures.ts';
 
+/** Keys and values of every column of a link. */
 const wordsOf = (fragment: string): string[] =>
-  [...new URLSearchParams(fragment.split('?')[1])].flatMap(([key, value]) => [key, ...value.split(',')]);
+  fragment
+    .replace(/^1\?/, '')
+    .split(';')
+    .flatMap((column) => [...new URLSearchParams(column)])
+    .flatMap(([key, value]) => [key, ...value.split(/[,:/]/)]);
 
 /**
  * A link opens with its own figures for ever. Where this fails, a change of the trade moved a released edition: tie it to
@@ -15,12 +20,13 @@ const wordsOf = (fragment: string): string[] =>
  */
 describe('links that are out in the world', () => {
   test.each(keptLinks().map((link) => [link.what, link.fragment] as const))('%s', (what, fragment) => {
-    const { path, notes, readable } = decodePath(fragment);
+    const { first, others, notes, readable } = decodeComparison(fragment);
     expect(readable).toBe(true);
     expect(notes).toEqual([]);
-    const again = new Set(wordsOf(encodePath(path)));
+    const written = encodeComparison(first, others, { progress: true, prices: true });
+    const again = new Set(wordsOf(written));
     expect(wordsOf(fragment).filter((word) => !again.has(nowCalled(word)))).toEqual([]);
-    expect(editionByName(path.edition), `edition ${path.edition}`).toBeDefined();
+    expect(editionByName(first.edition), `edition ${first.edition}`).toBeDefined();
     expect(figuresOf(fragment)).toBe(recorded().get(what));
   });
 });

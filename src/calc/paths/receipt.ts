@@ -41,9 +41,12 @@ const inOnlyOne = (a: readonly string[], b: readonly string[]): string[] => [
   ...b.filter((each) => !a.includes(each)),
 ];
 
-/** What moved from one path to the next. The path before is all that undoing it takes. */
-export function receiptOf(before: Path, after: Path, book: PriceBook): Receipt {
-  const here = presentOf(before, book);
+/**
+ * What moved from one path to the next, `wasBook` where the prices before were those of another edition. The path before
+ * is all that undoing it takes.
+ */
+export function receiptOf(before: Path, after: Path, book: PriceBook, wasBook = book): Receipt {
+  const here = presentOf(before, wasBook);
   const there = presentOf(after, book);
   const answers = answersChanged(before, after);
   const difference = (of: 'money' | 'hours' | 'hoursOut'): Difference =>

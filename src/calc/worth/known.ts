@@ -20,7 +20,7 @@ export interface Known {
 /** Two figures, and rounder above a hundred: a sentence promises no more than the sum knows. */
 export function round(value: number): string {
   if (value < 10) return String(Math.round(value * 10) / 10);
-  const step = value < 100 ? 1 : value < 1000 ? 10 : 100;
+  const step = [1000, 100, 10].find((each) => value >= each * 10) ?? 1;
   return String(Math.round(value / step) * step).replace(/\B(?=(\d{3})+$)/g, ',');
 }
 

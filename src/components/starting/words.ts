@@ -60,10 +60,11 @@ export function answersByRoom({ choices }: Report): { id: string; name: string; 
     .filter(({ rows }) => rows.length > 0);
 }
 
-/** The options answered to a question, as one phrase; empty where it was not answered. */
+/** What the owner answered to a question, one after the other; empty where it was not answered. */
 export function answered({ choices }: Report, decision: string): string {
+  const about = decisionById(decision);
   const choice = choices.find((each) => each.decision === decision && each.status === 'answered');
-  return choice ? choiceText(choice) : '';
+  return (choice?.options ?? []).map((id) => (about && optionById(about, id)?.label) ?? id).join('; ');
 }
 
 /** "Ferrules: 10 batches of 40 a year, 8 minutes each by hand and 3 with a program." */

@@ -19,6 +19,7 @@ import {
 } from '../../calc/comparing.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
+import { evaluate } from '../../calc/evaluate.ts';
 import {
   type Calendar,
   type CalendarOptions,
@@ -46,6 +47,8 @@ export interface Answers {
   readonly effects: QuestionEffects | undefined;
   readonly receipt: Receipt;
   readonly widest: readonly ChoiceSwing[];
+  /** The typical sum of the path at today's prices, dollars, whatever edition it names. */
+  readonly 'today-money': number;
   readonly comparison: Comparison;
   readonly 'why-differ': WhyDiffer;
 }
@@ -86,8 +89,9 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<
   'side-by-side': (path) => sideBySide(path, bookOf(path), alternatives),
   swings: (path) => swingsOf(path, bookOf(path)),
   effects: (path, question) => effectsOfQuestion(path, bookOf(path), question),
-  receipt: (path, before) => receiptOf(before, path, bookOf(path)),
+  receipt: (path, before) => receiptOf(before, path, bookOf(path), bookOf(before)),
   widest: (path) => widestOpen(path, bookOf(path)),
+  'today-money': (path) => evaluate({ ...path, edition: currentEdition.edition }, currentEdition).money.p50,
   comparison: (path, others) => comparisonOf([{ kind: 'path', path }, ...others], bookNamed, alternatives),
   'why-differ': (path, other) => whyDiffer(path, other, bookNamed),
 };

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
 import type { Working } from '../../calc/working.ts';
 import { useAnswer } from '../ask/use-answer.ts';
-import { LinkCell } from '../plan/LinkCell.tsx';
+import { Send } from '../share/Send.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { counted, hours, hoursRange, middleHalf } from '../shared/format.ts';
 import { Notices } from '../shared/Notices.tsx';
@@ -158,7 +158,7 @@ function Sheet({ report, working }: Omit<Props, 'names'>) {
           Ticks, readings, hours and notes are kept on this device only. Save everything as a file on the buy
           list now and then.
         </p>
-        <LinkCell />
+        <Send path={report.path} page="bench/" />
       </section>
     </>
   );

@@ -1,4 +1,5 @@
 import type { Report } from '../../calc/evaluate.ts';
+import { Send } from '../share/Send.tsx';
 import { BringIn } from './BringIn.tsx';
 import { TakeOut } from './TakeOut.tsx';
 
@@ -8,10 +9,14 @@ export function Files({ report }: { report: Report }) {
     <section class="rule-section no-print" id="files" tabIndex={-1}>
       <h2>In and out</h2>
       <p>
-        Prices and orders are kept on this device only. They are not in the link. A browser can lose them, so
-        save a file now and then.
+        Prices and orders are kept on this device only. They are in a link only when you put them in. A
+        browser can lose them, so save a file now and then.
       </p>
       <TakeOut report={report} />
+      <h3>Send it</h3>
+      <p>
+        <Send path={report.path} page="buy-list/" />
+      </p>
       <BringIn report={report} />
     </section>
   );

@@ -172,7 +172,7 @@ export function QuoteForm({ line, known, sellers, currencies, onKeep, onTakeAway
           </button>
         ) : null}
         <span class="quiet small">
-          Ours stays beside it, struck out. It is kept on this device and is not in the link.
+          Ours stays beside it, struck out. It is kept on this device, and in a link only when you tick it.
         </span>
       </p>
     </form>

@@ -10,11 +10,11 @@ export function follow(part: string): void {
 export const isFollowed = (parts: readonly string[]): boolean =>
   followed !== undefined && parts.includes(followed);
 
-/** Puts the reader at the line that was followed. */
+/** Puts the reader at the line that was followed, once it stands on the screen and not on paper only. */
 export function arrive(): void {
-  const part = followed;
+  const line = followed === undefined ? null : document.getElementById(`line-${followed}`);
+  if (line?.offsetParent === null) return;
   followed = undefined;
-  const line = part === undefined ? null : document.getElementById(`line-${part}`);
   line?.focus({ preventScroll: true });
   line?.scrollIntoView({ block: 'nearest' });
 }

@@ -9,6 +9,7 @@ import { Pickers } from '../beside/Pickers.tsx';
 import { useNarrow } from '../beside/use-narrow.ts';
 import { PHONE_COLUMNS } from '../beside/words.ts';
 import { Receipt } from '../guide/Receipt.tsx';
+import { Send } from '../share/Send.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
@@ -110,6 +111,9 @@ function WithReport({ report }: { report: Report }) {
     <>
       <PaperHead report={report} title="Side by side" page="compare/" tail={tail} />
       <h1>{TITLES[(others?.length ?? 0) + 1]}</h1>
+      <p class="no-print">
+        <Send path={path} others={beside} page="compare/" />
+      </p>
       <PutBeside report={report} side={side} isOpen={isOpen} onToggle={setOpen} />
       {comparison ? (
         <div aria-busy={isLate}>

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
 import { BareAndAllIn } from '../buy/BareAndAllIn.tsx';
+import { Receipt } from '../guide/Receipt.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
@@ -100,6 +101,7 @@ export function Plan() {
       <Notices />
       <EditionNote />
       <WithFigures what="the plan">{report ? <Parts report={report} /> : <Working />}</WithFigures>
+      <Receipt />
       <WhySheet />
     </div>
   );

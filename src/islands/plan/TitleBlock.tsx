@@ -5,10 +5,11 @@ import { factById, sizeNames } from '../../calc/facts.ts';
 import { today } from '../buy/day.ts';
 import { saidFigure } from '../lathe/units.ts';
 import { $units } from '../preferences.ts';
+import { Send } from '../share/Send.tsx';
 import { counted } from '../shared/format.ts';
 import { to } from '../shared/places.ts';
 import { usePlanName } from '../shared/use-plan-name.ts';
-import { LinkCell } from './LinkCell.tsx';
+import { $path } from '../stores.ts';
 import { saidFor } from './words.ts';
 
 const FIGURES = ['swing', 'between-centres', 'spindle-power'] as const;
@@ -38,6 +39,20 @@ function LatheCell({ report }: { report: Report }) {
     <div>
       <span class="cell-label">Lathe</span>A {sizeNames[report.machine.size]} one: {parts[0]}, {parts[1]},{' '}
       {parts[2]}. {saidFor(report, 'which-lathe')}.
+    </div>
+  );
+}
+
+/** The link that is the plan. Paper has it in full at its head. */
+function LinkCell() {
+  const path = useStore($path);
+  return (
+    <div class="link-code no-print">
+      <div>
+        <span class="cell-label">Link</span>
+        <p>Opens this very plan on any device. Nothing leaves yours.</p>
+        <Send path={path} page="plan/" />
+      </div>
     </div>
   );
 }

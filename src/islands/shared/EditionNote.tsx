@@ -1,9 +1,25 @@
 import { useStore } from '@nanostores/preact';
 import { currentName } from '../../link/known.ts';
-import { $path, setEdition } from '../stores.ts';
+import { useAnswer } from '../ask/use-answer.ts';
+import { $path, $report, setEdition } from '../stores.ts';
+import { money } from './format.ts';
 import { to } from './places.ts';
 
-/** An old link keeps its figures; this offers today's, and the receipt then says what moved. */
+/** What today's prices would make of the typical sum, before anything is changed. */
+const saidToday = (before: number, today: number): string =>
+  money(before) === money(today)
+    ? `At today’s prices the typical sum stays about ${money(today)}.`
+    : `At today’s prices the typical sum is ${money(today)} instead of ${money(before)}.`;
+
+function Today() {
+  const path = useStore($path);
+  const report = useStore($report);
+  const { answer, isOld } = useAnswer('today-money', path, report !== undefined);
+  if (!report || answer === undefined || isOld || report.path !== path) return null;
+  return <> {saidToday(report.money.p50, answer)}</>;
+}
+
+/** An old link keeps its figures; this says what today's prices would make of them, and offers them. */
 export function EditionNote() {
   const { edition } = useStore($path);
   if (edition === currentName) return null;
@@ -11,7 +27,8 @@ export function EditionNote() {
     <div class="notice no-print">
       <p>
         These are the figures of price edition {edition}, as this path was made with it. Edition {currentName}{' '}
-        is in use now; <a href={to(`prices/${currentName}/#changes`)}>what changed</a>.
+        is in use now.
+        <Today /> <a href={to(`prices/${currentName}/#changes`)}>What changed</a>.
       </p>
       <p class="notice-actions">
         <button type="button" class="button small" onClick={() => setEdition(currentName)}>

@@ -22,16 +22,20 @@ function useCode(link: string, asked: boolean) {
   return { code, tooLong: wanted && code === undefined };
 }
 
-function Square({ code }: { code: DrawnCode }) {
+/** Dots of a screen for one square, so that every square is as wide as the next. Common practice, no source. */
+const SCREEN_DOTS = 3;
+
+function Square({ code, onScreen }: { code: DrawnCode; onScreen: boolean }) {
   const across = code.squares + 8;
+  const side = onScreen ? `${across * SCREEN_DOTS}px` : `${code.side}mm`;
   return (
     <svg
       class="link-square"
       role="img"
       aria-label="The link as a code to photograph"
       viewBox={`-4 -4 ${across} ${across}`}
-      width={`${code.side}mm`}
-      height={`${code.side}mm`}
+      width={side}
+      height={side}
       shape-rendering="crispEdges"
     >
       <rect class="code-ground" x="-4" y="-4" width={across} height={across} />
@@ -40,9 +44,22 @@ function Square({ code }: { code: DrawnCode }) {
   );
 }
 
+interface Props {
+  readonly link: string;
+  readonly asked?: boolean;
+  /** To be photographed from the screen, in whole dots, rather than from paper. */
+  readonly onScreen?: boolean;
+}
+
 /** A link as a code for a telephone; says in words when it is too long for one. */
-export function LinkCode({ link, asked = false }: { link: string; asked?: boolean }) {
+export function LinkCode({ link, asked = false, onScreen = false }: Props) {
   const { code, tooLong } = useCode(link, asked);
-  if (tooLong) return <p class="small">This link is too long for a code: type it, or keep the file.</p>;
-  return code ? <Square code={code} /> : null;
+  if (tooLong)
+    return (
+      <p class="small">
+        This link is too long for a code that a telephone reads: one holds about 2,300 characters. The link
+        itself and the file hold more.
+      </p>
+    );
+  return code ? <Square code={code} onScreen={onScreen} /> : null;
 }

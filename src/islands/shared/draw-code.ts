@@ -17,7 +17,10 @@ export const QUIET = 4;
 /** Four dots of a printer with 300 dots an inch: what a telephone still reads from paper. Common practice, no source. */
 const SQUARE_MM = (4 / 300) * 25.4;
 const LEAST_MM = 25;
-/** 157 squares: beyond it a code takes a third of the sheet and telephones give up. */
+/**
+ * Version 35 of 40 in ISO/IEC 18004, 157 squares on a side: beyond it a code takes a third of the sheet and telephones give
+ * up. Common practice, no source.
+ */
 const LARGEST_VERSION = 35;
 
 /** The code of a text; undefined when it is too long for one that can be read from paper. */

@@ -49,7 +49,7 @@ export function Parts({ worth }: Props) {
       <h2>Parts you make again and again</h2>
       <p>
         Parts that one program makes are one family. Type up to five of them with your own times. They stay on
-        this device and in your file, not in the link.
+        this device and in your file, and in a link only when you tick it, without their names.
       </p>
       {families.map((family, at) => (
         <FamilyFields key={at} family={family} at={at} />

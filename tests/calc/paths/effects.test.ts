@@ -2,13 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Path } from '../../../src/calc/core/path.ts';
+import type { PriceBook } from '../../../src/calc/core/price-book.ts';
 import { differenceOfBuilds } from '../../../src/calc/cost/difference.ts';
 import { evaluate } from '../../../src/calc/evaluate.ts';
 import { decisions } from '../../../src/calc/guide.ts';
 import { effectsOf, effectsOfQuestion, type QuestionStrips } from '../../../src/calc/paths/effects.ts';
 import { presentOf } from '../../../src/calc/paths/present.ts';
 import { receiptOf } from '../../../src/calc/paths/receipt.ts';
-import { currentEdition } from '../../../src/content/edition.ts';
+import { currentEdition, editionByName } from '../../../src/content/edition.ts';
 import { pathOf } from '../../../src/content/reference-paths.ts';
 import { anyPath } from '../../arbitrary.ts';
 
@@ -128,5 +129,19 @@ describe('a receipt', () => {
     const typed = receiptOf(before, { ...before, facts: { 'landed-rate': 0.1 } }, currentEdition);
     expect(typed.facts).toEqual(['landed-rate']);
     expect(typed.moneySays).toBe('less');
+  });
+
+  test('of newer prices says what they move, each path at its own', () => {
+    const old = editionByName('2026-11')!;
+    const now = { ...before, edition: currentEdition.edition };
+    const { money, hours } = receiptOf({ ...before, edition: '2026-11' }, now, currentEdition, old);
+    const typicalOf = (book: PriceBook) => evaluate(before, book).money.p50;
+    expect(Math.sign(money.p50)).toBe(Math.sign(typicalOf(currentEdition) - typicalOf(old)));
+    expect(money.p50).not.toBe(0);
+    expect(receiptOf(now, { ...now, edition: '2026-11' }, old, currentEdition).money.p50).toBeCloseTo(
+      -money.p50,
+      6,
+    );
+    expect(hours.p50).toBe(0);
   });
 });
