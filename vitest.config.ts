@@ -2,6 +2,7 @@ import { defineConfig } from 'vitest/config';
 
 /** Laws are tried on hundreds of random paths; a busy machine takes its time. */
 const testTimeout = 60_000;
+const setupFiles = ['tests/laws.ts'];
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
 export default defineConfig({
@@ -20,6 +21,7 @@ export default defineConfig({
         test: {
           name: 'logic',
           testTimeout,
+          setupFiles,
           environment: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/islands/**'],
@@ -30,6 +32,7 @@ export default defineConfig({
         test: {
           name: 'islands',
           testTimeout,
+          setupFiles,
           environment: 'happy-dom',
           include: ['tests/islands/**/*.test.{ts,tsx}'],
         },

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { forget, type Keeping, keep } from '../memory.ts';
 import { Boundary } from '../shared/Boundary.tsx';
 import { Notices } from '../shared/Notices.tsx';
+import { to } from '../shared/places.ts';
 import { useReady } from '../shared/ready.ts';
 import { $open, $path, start } from '../stores.ts';
 import { answeredIn, calledAfter } from './called.ts';
@@ -119,6 +120,11 @@ function Paths() {
           <button type="button" class="button" onClick={begin}>
             Start a new path
           </button>
+          {paths.length > 1 ? (
+            <a class="button" href={to('compare/')} data-keep-path>
+              Put them side by side
+            </a>
+          ) : null}
         </p>
       </section>
       <Damaged />

@@ -52,7 +52,7 @@ describe('the strips', () => {
         const all = effectsOf(path, currentEdition);
         if (all.length > 0) agree(path, all[pick % all.length]!);
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   }, 60_000);
 

@@ -12,7 +12,7 @@ import { pathOf } from '../../../src/content/reference-paths.ts';
 import { everyWay, unbeaten } from './every-way.ts';
 
 /** Brute force takes about a millisecond a path: larger spaces are left to `npm run bench`. */
-const SMALL = Number(process.env.SEARCH_SPACE ?? 120);
+const SMALL = Number(process.env.SEARCH_SPACE ?? 60);
 const RUNS = Number(process.env.SEARCH_RUNS ?? 200);
 
 const single = decisions.filter(({ place, many }) => place === 'guide' && !many).map(({ id }) => id);
