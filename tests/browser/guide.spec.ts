@@ -208,7 +208,8 @@ const SCREENS = [
 
 for (const screen of SCREENS) {
   for (const colorScheme of ['light', 'dark'] as const) {
-    test(`${screen} is accessible, ${colorScheme}`, async ({ page }) => {
+    const once = colorScheme === 'dark' ? { tag: '@once' } : {};
+    test(`${screen} is accessible, ${colorScheme}`, once, async ({ page }) => {
       await page.emulateMedia({ colorScheme });
       await page.goto(screen);
       if (!/^(book|report)/.test(screen))

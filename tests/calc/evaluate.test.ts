@@ -42,8 +42,8 @@ describe('evaluate', () => {
     );
   }, 120_000);
 
-  test('1,500 random paths: every prerequisite is respected, no task waits in a circle', () => {
-    for (const path of fc.sample(anyPath, { numRuns: 1500, seed: 5 }))
+  test('800 random paths: every prerequisite is respected, no task waits in a circle', () => {
+    for (const path of fc.sample(anyPath, { numRuns: 800, seed: 5 }))
       checkPlan(evaluate({ ...path, facts: {} }, currentEdition));
   }, 240_000);
 
