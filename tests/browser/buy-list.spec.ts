@@ -123,9 +123,9 @@ test('the whole path is saved as a file and opens again; a file of another kind 
   await expect(page).toHaveURL(new RegExp(encodePath(path).slice(0, 30).replace('?', '\\?')));
 });
 
-test('a link from elsewhere shows none of my quotes, is kept as a new path, and mine stays', async ({
-  page,
-}) => {
+test('a link from elsewhere shows none of my quotes, is kept as a new path, and mine stays', {
+  tag: '@once',
+}, async ({ page }) => {
   await openList(page);
   await unfold(page);
   await quote(lineOf(page, screw.part), '61.25', 'Corner metals');

@@ -36,11 +36,9 @@ async function quote(line: Locator): Promise<void> {
 
 const sums = (page: Page): Promise<string[]> => page.locator('.sum-row').allTextContents();
 
-test('a link takes prices along when they are ticked, and opens elsewhere to the same cents', async ({
-  page,
-  browser,
-  baseURL,
-}) => {
+test('a link takes prices along when they are ticked, and opens elsewhere to the same cents', {
+  tag: '@once',
+}, async ({ page, browser, baseURL }) => {
   await openList(page, encodePath(path));
   await page.getByRole('button', { name: 'That is all I have of these' }).click();
   await unfold(page);

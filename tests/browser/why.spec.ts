@@ -23,7 +23,7 @@ const unfoldChecks = async (page: Page): Promise<void> => {
   for (let left = await shut.count(); left > 0; left -= 1) await shut.first().click();
 };
 
-test('a figure of the plan is explained by keyboard, and the focus comes back', async ({
+test('a figure of the plan is explained by keyboard, and the focus comes back', { tag: '@once' }, async ({
   page,
   isMobile,
 }) => {
