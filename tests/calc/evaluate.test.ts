@@ -38,7 +38,7 @@ describe('evaluate', () => {
         }
         expect(new Set(report.bill.once.map((line) => line.part)).size).toBe(report.bill.once.length);
       }),
-      { numRuns: 400 },
+      { numRuns: 200 },
     );
   }, 120_000);
 

@@ -13,7 +13,7 @@ import { everyWay, unbeaten } from './every-way.ts';
 
 /** Brute force takes about a millisecond a path: larger spaces are left to `npm run bench`. */
 const SMALL = Number(process.env.SEARCH_SPACE ?? 60);
-const RUNS = Number(process.env.SEARCH_RUNS ?? 100);
+const RUNS = Number(process.env.SEARCH_RUNS ?? 60);
 
 const single = decisions.filter(({ place, many }) => place === 'guide' && !many).map(({ id }) => id);
 
