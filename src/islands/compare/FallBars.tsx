@@ -1,4 +1,5 @@
 import { hoursMark, plain } from '../shared/format.ts';
+import { Grid } from '../shared/TrackScale.tsx';
 import type { Track } from '../shared/track.ts';
 import { exactly } from './exactly.ts';
 import type { Measure } from './pair-words.ts';
@@ -57,23 +58,6 @@ export function Bar({ measure, track, step }: BarProps & { step: Step }) {
         {exactly(measure, by, true)}
       </text>
     </svg>
-  );
-}
-
-function Grid({ track }: { track: Track }) {
-  return (
-    <>
-      {track.ticks.map((tick) => (
-        <line
-          key={tick}
-          class="swing-line"
-          x1={`${track.at(tick)}%`}
-          x2={`${track.at(tick)}%`}
-          y1="0"
-          y2="100%"
-        />
-      ))}
-    </>
   );
 }
 

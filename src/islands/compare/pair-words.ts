@@ -71,8 +71,7 @@ export function sayTie({ money, hours }: Pair, rows: readonly string[]): string 
   if (ties.length === 0) return '';
   const where = ties.length === 2 ? 'A tie in money and in hours' : `A tie ${ties[0]}`;
   const on = rows.slice(0, 3).map((row) => row.toLowerCase());
-  const choose =
-    ties.length === 2 || isTie(money) ? ` Choose on ${listed([...on, 'what you like to build'])}.` : '';
+  const choose = isTie(money) ? ` Choose on ${listed([...on, 'what you like to build'])}.` : '';
   return `${where}, within what anyone can know today.${choose}`;
 }
 

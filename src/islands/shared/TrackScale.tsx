@@ -25,8 +25,8 @@ export function Scale({ track, centre, centreName, mark }: Props) {
   );
 }
 
-/** The lines behind a row, the centre one strong. */
-export function Lines({ track, centre, height }: { track: Track; centre: number; height: number }) {
+/** The lines of the ticks behind a row. */
+export function Grid({ track, height = '100%' }: { track: Track; height?: number | string }) {
   return (
     <>
       {track.ticks.map((tick) => (
@@ -39,6 +39,15 @@ export function Lines({ track, centre, height }: { track: Track; centre: number;
           y2={height}
         />
       ))}
+    </>
+  );
+}
+
+/** The lines behind a row, the centre one strong. */
+export function Lines({ track, centre, height }: { track: Track; centre: number; height: number }) {
+  return (
+    <>
+      <Grid track={track} height={height} />
       <line class="axis-line" x1={`${track.at(centre)}%`} x2={`${track.at(centre)}%`} y1="0" y2={height} />
     </>
   );
