@@ -31,7 +31,7 @@ test('numbers with units are found in a text, in figures and in words', () => {
     '6 week',
     '10 week',
   ]);
-  expect(quantitiesIn('Two screws, three quarters of the 10 mm plate, 5 %')).toEqual([
+  expect(quantitiesIn('Two screws, one a year, three quarters of the 10 mm plate, 5 %')).toEqual([
     '10 mm',
     '5 %',
     'three quarters',

@@ -24,10 +24,12 @@ const UNITS = [
   'mm²|mm/min|mm|µm|km|m²|m|metres?|Nm|N·m|N/mm²|kN|N',
   'mV|V|volts?|mA|A|amperes?|kW|W|watts?|kHz|MHz|Hz|ohms?|mH|kg|g|°C|°|degrees?|%|of 20',
 ].join('|');
-const NUMBER = `(?:\\d[\\d,]*(?:\\.\\d+)?|${Object.keys(SPELLED).join('|')})`;
+const NUMBER = `(?:\\d[\\d,]*(?:\\.\\d+)?|${Object.keys(SPELLED)
+  .map((word) => `[${word[0]!.toUpperCase()}${word[0]}]${word.slice(1)}`)
+  .join('|')})`;
 const QUANTITY = new RegExp(
   `(?<![\\w.])(${NUMBER}(?:(?:,| to| and| or| by| ×|–)\\s*${NUMBER})*)\\s+(${UNITS})(?![\\w²/])`,
-  'gi',
+  'g',
 );
 const SHARE =
   /\b(?:(?:one|two|three|four|five|six|seven|eight|nine|a) (?:thirds?|quarters?|fifths?|tenths?)|half (?:of|the)|(?:by|a) half)\b/gi;
@@ -39,7 +41,7 @@ const singular = (unit: string): string => (/^[a-z]{3,}s$/.test(unit) ? unit.sli
 export function quantitiesIn(text: string): string[] {
   const flat = text.replace(/[*_`]/g, '').replace(/\s+/g, ' ');
   const measured = [...flat.matchAll(QUANTITY)].flatMap(([, numbers, unit]) =>
-    (numbers!.match(new RegExp(NUMBER, 'gi')) ?? []).map((each) => `${plain(each)} ${singular(unit!)}`),
+    (numbers!.match(new RegExp(NUMBER, 'g')) ?? []).map((each) => `${plain(each)} ${singular(unit!)}`),
   );
   return [...measured, ...[...flat.matchAll(SHARE)].map(([share]) => share.toLowerCase())];
 }
