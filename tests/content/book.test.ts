@@ -29,6 +29,16 @@ const sectionsOf = (body: string): string[] => body.split(/^## .+$/m).slice(1);
 const words = (text: string): number => text.split(/\s+/).filter((word) => /\w/.test(word)).length;
 const idsOf = (list: readonly { readonly id: string }[]) => new Set(list.map(({ id }) => id));
 
+const known = {
+  decisions: idsOf(decisions),
+  checks: new Set(checkLabels.keys()),
+  parts: new Set(parts.map(({ id }) => id).filter((id) => currentEdition.parts[id])),
+  tasks: idsOf(tasks),
+  risks: idsOf(risks),
+};
+type Kind = keyof typeof known;
+const kinds = Object.keys(known) as Kind[];
+
 test('there are pages to look at', () => {
   expect(pages.length).toBeGreaterThan(0);
 });
@@ -50,18 +60,23 @@ describe.each(pages)('$id', ({ head, body }) => {
   });
 
   test('every id that it names exists', () => {
-    const known = {
-      decisions: idsOf(decisions),
-      checks: new Set(checkLabels.keys()),
-      parts: new Set(parts.map(({ id }) => id).filter((id) => currentEdition.parts[id])),
-      tasks: idsOf(tasks),
-      risks: idsOf(risks),
-    };
-    const unknown = Object.entries(known).flatMap(([kind, ids]) =>
-      head.data![kind as keyof typeof known].filter((id) => !ids.has(id)).map((id) => `${kind}: ${id}`),
+    const unknown = kinds.flatMap((kind) =>
+      head.data![kind].filter((id) => !known[kind].has(id)).map((id) => `${kind}: ${id}`),
     );
     expect(unknown).toEqual([]);
   });
+});
+
+test.each(kinds)('each of the %s is explained on some page', (kind) => {
+  const named = new Set(pages.flatMap(({ head }) => head.data![kind]));
+  expect([...known[kind]].filter((id) => !named.has(id))).toEqual([]);
+});
+
+test.each(kinds)('no page names one of the %s twice', (kind) => {
+  const twice = pages.flatMap(({ id, head }) =>
+    head.data![kind].filter((each, at, list) => list.indexOf(each) !== at).map((each) => `${id}: ${each}`),
+  );
+  expect(twice).toEqual([]);
 });
 
 test('no two pages of a room stand at the same place, and no title is used twice', () => {
