@@ -18,6 +18,19 @@ export type Asked =
   | { readonly kind: 'total'; readonly id: TotalId }
   | { readonly kind: 'risk'; readonly id: string };
 
+const lookOf = (path: Path) => designOf(planState(path, machineOf(path.size, path.facts)).state);
+
+/** Figures of the design of a path by id, SI; one that does not arise there, or needs a figure, is left out. */
+export function designFigures(path: Path, ids: readonly string[]): Readonly<Record<string, number>> {
+  const look = lookOf(path);
+  return Object.fromEntries(
+    ids.flatMap((id) => {
+      const value = look.figure(id)?.value;
+      return value === undefined ? [] : [[id, value] as const];
+    }),
+  );
+}
+
 /**
  * Why a number is what it is, worked out when it is asked for. Undefined where the number does not arise on this path
  * or still needs a figure. Throws only on an author's mistake.
@@ -28,7 +41,7 @@ export function whyNumber(path: Path, book: PriceBook, asked: Asked): Explanatio
     const risk = evaluate(path, book).risks.find(({ id }) => id === asked.id);
     return risk && explainRisk(risk);
   }
-  const look = designOf(planState(path, machineOf(path.size, path.facts)).state);
+  const look = lookOf(path);
   if (asked.kind === 'figure') {
     const value = look.figure(asked.id);
     return value && explain(value, asked.id);

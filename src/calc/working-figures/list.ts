@@ -1,0 +1,8 @@
+import { batch } from './batch.ts';
+import { bend } from './bend.ts';
+import type { WorkingFigure } from './figure.ts';
+import { play } from './play.ts';
+import { whip } from './whip.ts';
+
+/** Every working figure of the book. Pages look up here; an island takes its own file only. */
+export const workingFigures: readonly WorkingFigure[] = [whip, bend, play, batch];

@@ -1,0 +1,43 @@
+import type { FigureAnswer, WorkingFigure } from '../../calc/working-figures/figure.ts';
+
+export const WIDTH = 360;
+export const HEIGHT = 210;
+/** Where the axes meet, and where they end. */
+export const [LEFT, RIGHT, TOP, BOTTOM] = [46, 346, 14, 170] as const;
+
+/** How much higher than the reader's point the picture goes: a curve that climbs away leaves it at the top. */
+const ROOM = 2.5;
+
+/** The next of 1, 2, 2.5, 5, 10 … that is not below. */
+export function roundUp(value: number): number {
+  if (!(value > 0)) return 1;
+  const power = 10 ** Math.floor(Math.log10(value));
+  return ([1, 2, 2.5, 5].find((each) => each * power >= value * (1 - 1e-9)) ?? 10) * power;
+}
+
+export interface Plot {
+  readonly x: (value: number) => number;
+  readonly y: (value: number) => number;
+  /** Marks of the axes in the units that are written. */
+  readonly across: readonly { readonly at: number; readonly value: number }[];
+  readonly up: readonly { readonly at: number; readonly value: number }[];
+}
+
+/** Where things stand in the picture, px; curves are cut off where they climb out of it. */
+export function layoutPlot({ across, up }: WorkingFigure, { curves, mark }: FigureAnswer): Plot {
+  const xs = curves.flatMap(({ points }) => points.map(([x]) => x * across.written.per));
+  const ys = curves.map(({ points }) => points.map(([, y]) => y * up.written.per));
+  const lowest = Math.min(...ys.map((each) => Math.max(each[0]!, each.at(-1)!)));
+  const top = roundUp(
+    Math.max(mark[1] * up.written.per * 1.2, Math.min(Math.max(...ys.flat()), lowest * ROOM)),
+  );
+  const [from, to] = [Math.min(...xs), Math.max(...xs)];
+  const place = (value: number) => LEFT + ((value - from) / (to - from)) * (RIGHT - LEFT);
+  const height = (value: number) => BOTTOM - (value / top) * (BOTTOM - TOP);
+  return {
+    x: (value) => place(value * across.written.per),
+    y: (value) => height(value * up.written.per),
+    across: [from, (from + to) / 2, to].map((value) => ({ at: place(value), value })),
+    up: [0, top / 2, top].map((value) => ({ at: height(value), value })),
+  };
+}
