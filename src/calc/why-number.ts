@@ -1,10 +1,12 @@
 import { checksOf } from './checks.ts';
 import type { Path } from './core/path.ts';
 import type { PriceBook } from './core/price-book.ts';
+import type { Quantity } from './core/quantity.ts';
 import { planState } from './cost/ways.ts';
 import { designOf } from './design.ts';
 import { evaluate } from './evaluate.ts';
 import { machineOf } from './facts.ts';
+import { hasMeasure } from './measures.ts';
 import { type Explanation, explain } from './why.ts';
 import { explainRisk, explainTotal, type TotalId } from './why-totals.ts';
 
@@ -20,13 +22,16 @@ export type Asked =
 
 const lookOf = (path: Path) => designOf(planState(path, machineOf(path.size, path.facts)).state);
 
-/** Figures of the design of a path by id, SI; one that does not arise there, or needs a figure, is left out. */
-export function designFigures(path: Path, ids: readonly string[]): Readonly<Record<string, number>> {
+/** Value and unit of figures of the design and of the lathe by id. */
+export type DesignFigures = Readonly<Record<string, Pick<Quantity, 'value' | 'unit'>>>;
+
+/** Figures of a path by id, SI; one that does not arise there, or still needs a figure, is left out. Throws on an unknown id. */
+export function designFigures(path: Path, ids: readonly string[]): DesignFigures {
   const look = lookOf(path);
   return Object.fromEntries(
     ids.flatMap((id) => {
-      const value = look.figure(id)?.value;
-      return value === undefined ? [] : [[id, value] as const];
+      const found = hasMeasure(id) ? look.figure(id) : look.fact(id);
+      return found ? [[id, { value: found.value, unit: found.unit }] as const] : [];
     }),
   );
 }

@@ -17,7 +17,7 @@ export interface FigureInput {
   readonly high: number;
   readonly step: number;
   readonly example: number;
-  /** Figure of the design that stands here on a reader's own path. */
+  /** Figure of the design or of the lathe that stands here on a reader's own path. */
   readonly own?: string;
 }
 

@@ -20,7 +20,7 @@ import {
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
 import { evaluate } from '../../calc/evaluate.ts';
-import { designFigures } from '../../calc/why-number.ts';
+import { type DesignFigures, designFigures } from '../../calc/why-number.ts';
 import {
   type Calendar,
   type CalendarOptions,
@@ -52,8 +52,8 @@ export interface Answers {
   readonly 'today-money': number;
   readonly comparison: Comparison;
   readonly 'why-differ': WhyDiffer;
-  /** Figures of the design, SI; what does not arise on the path is left out. */
-  readonly design: Readonly<Record<string, number>>;
+  /** Figures of design and lathe, SI; what does not arise on the path is left out. */
+  readonly design: DesignFigures;
 }
 
 export type AnswerName = keyof Answers;

@@ -22,7 +22,7 @@ export async function ownValues({ inputs }: WorkingFigure): Promise<Values | und
   const design = await ask('design', path, wanted);
   return Object.fromEntries(
     inputs.flatMap(({ id, own, written, low, high }) => {
-      const value = own ? design[own] : undefined;
+      const value = own ? design[own]?.value : undefined;
       const isWithin = value !== undefined && value * written.per >= low && value * written.per <= high;
       return isWithin ? [[id, value] as const] : [];
     }),

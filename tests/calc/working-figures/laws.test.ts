@@ -1,14 +1,16 @@
 // What the figures say, held against figures that somebody printed, and laws that hold whatever is put in.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { whyNumber } from '../../../src/calc/why-number.ts';
+import { designFigures } from '../../../src/calc/why-number.ts';
 import { batch } from '../../../src/calc/working-figures/batch.ts';
 import { bend } from '../../../src/calc/working-figures/bend.ts';
+import { edges } from '../../../src/calc/working-figures/edges.ts';
 import { exampleOf, type Values, type WorkingFigure } from '../../../src/calc/working-figures/figure.ts';
+import { heat } from '../../../src/calc/working-figures/heat.ts';
 import { workingFigures } from '../../../src/calc/working-figures/list.ts';
 import { play } from '../../../src/calc/working-figures/play.ts';
+import { runUp } from '../../../src/calc/working-figures/run-up.ts';
 import { whip } from '../../../src/calc/working-figures/whip.ts';
-import { currentEdition } from '../../../src/content/edition.ts';
 import { referencePaths } from '../../../src/content/reference-paths.ts';
 import { tolerance } from '../../published/row.ts';
 import { rows } from '../../published/rows.ts';
@@ -112,9 +114,47 @@ test.each(
     inputs.flatMap((input) => (input.own ? [{ id, input, own: input.own }] : [])),
   ),
 )('$id: $own of a path has the unit of its input', ({ input, own }) => {
-  const found = referencePaths.flatMap(
-    ({ path }) => whyNumber(path, currentEdition, { kind: 'figure', id: own }) ?? [],
-  );
+  const found = referencePaths.flatMap(({ path }) => designFigures(path, [own])[own] ?? []);
   expect(found.length).toBeGreaterThan(0);
   expect(found.map(({ unit }) => unit)).toEqual(found.map(() => input.unit));
+});
+
+describe('laws of threads, counts and heat', () => {
+  test('run-up: a faster spindle or a coarser pitch never asks for less room, a livelier carriage never for more', () => {
+    fc.assert(
+      fc.property(within(runUp), fc.double({ min: 1, max: 4, noNaN: true }), (values, times) => {
+        const room = (id: string) => said(runUp, 'room', { ...values, [id]: values[id]! * times });
+        const now = said(runUp, 'room', values);
+        expect(room('speed')).toBeGreaterThanOrEqual(now);
+        expect(room('pitch')).toBeGreaterThanOrEqual(now);
+        expect(room('acceleration')).toBeLessThanOrEqual(now);
+      }),
+      RUNS,
+    );
+  });
+
+  test('edges: twice the lines send twice the counts, and the sentence follows the half of what is counted', () => {
+    fc.assert(
+      fc.property(within(edges), (values) => {
+        const twice = said(edges, 'edges', { ...values, lines: values.lines! * 2 });
+        expect(twice).toBeCloseTo(2 * said(edges, 'edges', values), 6);
+        const isSafe = said(edges, 'edges', values) <= said(edges, 'half', values);
+        expect(edges.answer(values).say.includes('under half')).toBe(isSafe);
+      }),
+      RUNS,
+    );
+  });
+
+  test('heat: more watts never cool, a larger box never warms, and the room is added whole', () => {
+    fc.assert(
+      fc.property(within(heat), fc.double({ min: 1, max: 4, noNaN: true }), (values, times) => {
+        const rise = (id: string) => said(heat, 'rise', { ...values, [id]: values[id]! * times });
+        const now = said(heat, 'rise', values);
+        expect(rise('loss')).toBeGreaterThanOrEqual(now);
+        for (const id of ['height', 'width', 'depth']) expect(rise(id)).toBeLessThanOrEqual(now);
+        expect(said(heat, 'inside', values)).toBeCloseTo(values.room! + now, 9);
+      }),
+      RUNS,
+    );
+  });
 });
