@@ -3,7 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { designFigures } from '../../../src/calc/why-number.ts';
 import { batch } from '../../../src/calc/working-figures/batch.ts';
+import { belt } from '../../../src/calc/working-figures/belt.ts';
 import { bend } from '../../../src/calc/working-figures/bend.ts';
+import { drill } from '../../../src/calc/working-figures/drill.ts';
 import { edges } from '../../../src/calc/working-figures/edges.ts';
 import { exampleOf, type Values, type WorkingFigure } from '../../../src/calc/working-figures/figure.ts';
 import { heat } from '../../../src/calc/working-figures/heat.ts';
@@ -156,5 +158,40 @@ describe('laws of threads, counts and heat', () => {
       }),
       RUNS,
     );
+  });
+});
+
+describe('laws of drills and belts', () => {
+  test('drill: a thicker drill or more feed never asks for less, and steel for more than aluminium', () => {
+    fc.assert(
+      fc.property(within(drill), fc.double({ min: 1, max: 3, noNaN: true }), (values, times) => {
+        const now = said(drill, 'steel', values);
+        for (const id of ['diameter', 'feed'])
+          expect(said(drill, 'steel', { ...values, [id]: values[id]! * times })).toBeGreaterThanOrEqual(now);
+        expect(said(drill, 'aluminium', values)).toBeLessThan(now);
+      }),
+      RUNS,
+    );
+  });
+
+  test('belt: the nearest whole belt lies within half a pitch of the wanted distance', () => {
+    const whole = fc.integer({ min: 10, max: 60 });
+    fc.assert(
+      fc.property(whole, whole, fc.double({ min: 0.1, max: 0.4, noNaN: true }), (motor, screw, wanted) => {
+        const touching = (0.003 * (motor + screw)) / (2 * Math.PI);
+        if (wanted < touching * 1.3) return;
+        const centres = said(belt, 'centres', { motor, screw, pitch: 0.003, wanted }) / 1000;
+        expect(Math.abs(centres - wanted)).toBeLessThan(0.003 / 2);
+      }),
+      RUNS,
+    );
+  });
+
+  test('belt: pulleys that do not fit are told so, and get the shortest belt that fits', () => {
+    const tight = belt.answer({ motor: 40, screw: 40, pitch: 0.005, wanted: 0.03 });
+    expect(tight.say).toContain('do not fit');
+    const centres = tight.rows.find(({ id }) => id === 'centres')!.value;
+    expect(centres).toBeGreaterThanOrEqual((40 * 0.005) / Math.PI - 1e-9);
+    expect(centres).toBeLessThan((40 * 0.005) / Math.PI + 0.005);
   });
 });
