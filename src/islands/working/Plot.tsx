@@ -8,6 +8,10 @@ interface Props {
   readonly sentence: string;
 }
 
+/** What climbs out of the picture is cut off at its edge. */
+const [ROOM_WIDE, ROOM_HIGH] = [RIGHT - LEFT, BOTTOM - TOP];
+const ROOM = `${LEFT} ${TOP} ${ROOM_WIDE} ${ROOM_HIGH}`;
+
 type Layout = ReturnType<typeof layoutPlot>;
 
 function Axes({ figure, plot }: { figure: WorkingFigure; plot: Layout }) {
@@ -15,16 +19,16 @@ function Axes({ figure, plot }: { figure: WorkingFigure; plot: Layout }) {
     <>
       <path class="axis-line" d={`M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}`} />
       {plot.across.map(({ at, value }) => (
-        <text key={at} x={at} y={BOTTOM + 15} font-size="11" text-anchor="middle">
+        <text key={at} x={at} y={BOTTOM + 15} font-size="13" text-anchor="middle">
           {threeFigures(value)}
         </text>
       ))}
       {plot.up.map(({ at, value }) => (
-        <text key={at} x={LEFT - 6} y={at + 4} font-size="11" text-anchor="end">
+        <text key={at} x={LEFT - 6} y={at + 4} font-size="13" text-anchor="end">
           {threeFigures(value)}
         </text>
       ))}
-      <text class="quiet-text" x={(LEFT + RIGHT) / 2} y={HEIGHT - 8} font-size="11" text-anchor="middle">
+      <text class="quiet-text" x={(LEFT + RIGHT) / 2} y={HEIGHT - 8} font-size="13" text-anchor="middle">
         {figure.across.label}
       </text>
     </>
@@ -44,16 +48,13 @@ function Mark({ at: [x, y] }: { at: readonly [number, number] }) {
 /** The curves of a figure with the reader's point; the table below says the same. */
 export function Plot({ figure, answer, sentence }: Props) {
   const plot = layoutPlot(figure, answer);
-  const { id, up } = figure;
+  const { up } = figure;
   const [markX, markY] = answer.mark;
   return (
     <div class="working-picture">
       <p class="small quiet working-up">{up.label}</p>
       <svg class="drawing" role="img" aria-label={sentence} width="560" viewBox={`0 0 ${WIDTH} ${HEIGHT}`}>
-        <clipPath id={`working-${id}-room`}>
-          <rect x={LEFT} y={TOP - 2} width={RIGHT - LEFT + 2} height={BOTTOM - TOP + 4} />
-        </clipPath>
-        <g clip-path={`url(#working-${id}-room)`}>
+        <svg aria-hidden="true" x={LEFT} y={TOP} width={ROOM_WIDE} height={ROOM_HIGH} viewBox={ROOM}>
           {answer.curves.map(({ name, points, broken }) => (
             <polyline
               key={name}
@@ -62,7 +63,7 @@ export function Plot({ figure, answer, sentence }: Props) {
               points={points.map(([x, y]) => `${plot.x(x).toFixed(1)},${plot.y(y).toFixed(1)}`).join(' ')}
             />
           ))}
-        </g>
+        </svg>
         <Axes figure={figure} plot={plot} />
         <Mark at={[plot.x(markX), plot.y(markY)]} />
       </svg>

@@ -7,7 +7,7 @@ import {
 } from '../../calc/working-figures/figure.ts';
 import { namesUnder } from '../memory.ts';
 import { useReady } from '../shared/ready.ts';
-import { sentenceOf, writtenText } from './answer-text.ts';
+import { inputText, sentenceOf, writtenText } from './answer-text.ts';
 import { InputRow } from './InputRow.tsx';
 import { Plot } from './Plot.tsx';
 import { readTyped, shownOf } from './typed.ts';
@@ -65,7 +65,7 @@ function AnswerTable({
         {given.map(({ id, label, written }) => (
           <tr key={id}>
             <th scope="row">{label}</th>
-            <td>{writtenText(values[id]!, written)}</td>
+            <td>{inputText(values[id]!, written)}</td>
           </tr>
         ))}
         {answer.rows.map(({ id, label, value, written }) => (

@@ -5,7 +5,7 @@ export const HEIGHT = 210;
 /** Where the axes meet, and where they end. */
 export const [LEFT, RIGHT, TOP, BOTTOM] = [46, 346, 14, 170] as const;
 
-/** How much higher than the reader's point the picture goes: a curve that climbs away leaves it at the top. */
+/** How much higher than what stands at the reader's place the picture goes. */
 const ROOM = 2.5;
 
 /** The next of 1, 2, 2.5, 5, 10 … that is not below. */
@@ -23,14 +23,21 @@ export interface Plot {
   readonly up: readonly { readonly at: number; readonly value: number }[];
 }
 
+/** How high a curve stands nearest to a place across, between its points. */
+function heightNear(points: FigureAnswer['curves'][number]['points'], x: number): number {
+  const after = Math.max(
+    1,
+    points.findIndex(([each]) => each >= x),
+  );
+  const [[x0, y0], [x1, y1]] = [points[after - 1]!, points[after] ?? points[after - 1]!];
+  return x1 === x0 ? y1 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
+}
+
 /** Where things stand in the picture, px; curves are cut off where they climb out of it. */
 export function layoutPlot({ across, up }: WorkingFigure, { curves, mark }: FigureAnswer): Plot {
   const xs = curves.flatMap(({ points }) => points.map(([x]) => x * across.written.per));
-  const ys = curves.map(({ points }) => points.map(([, y]) => y * up.written.per));
-  const lowest = Math.min(...ys.map((each) => Math.max(each[0]!, each.at(-1)!)));
-  const top = roundUp(
-    Math.max(mark[1] * up.written.per * 1.2, Math.min(Math.max(...ys.flat()), lowest * ROOM)),
-  );
+  const highest = Math.max(mark[1], ...curves.map(({ points }) => heightNear(points, mark[0])));
+  const top = roundUp(highest * up.written.per * ROOM);
   const [from, to] = [Math.min(...xs), Math.max(...xs)];
   const place = (value: number) => LEFT + ((value - from) / (to - from)) * (RIGHT - LEFT);
   const height = (value: number) => BOTTOM - (value / top) * (BOTTOM - TOP);
