@@ -21,6 +21,8 @@ const KINDS = {
   calendar: 'calendar/',
   'your paths': 'shelf/',
   'book, a room': 'book/control/',
+  'topic, no figure': 'book/topics/daily-use/',
+  'topic with figures': 'book/topics/ball-screws/',
   words: 'words/',
   safety: 'safety/',
   method: 'how-the-estimate-is-made/',

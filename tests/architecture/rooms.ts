@@ -32,7 +32,10 @@ const ON_REQUEST = [
   'calc/worst-builds',
   'calc/old-prices',
 ];
-const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', ...ON_REQUEST];
+/** Sums of the book that a reader may move: formulas only, so that a page of the book loads nothing of the trade. */
+const IN_THE_BOOK = 'calc/working-figures';
+
+const CALC = [...GROUND, ...PLANNING, 'calc/evaluate', ...ON_REQUEST, IN_THE_BOOK];
 const SHOWN_TO_ISLANDS = [
   'calc/core',
   'calc/guide',
@@ -41,6 +44,7 @@ const SHOWN_TO_ISLANDS = [
   ...ON_REQUEST,
   'calc/report',
   'calc/trade',
+  IN_THE_BOOK,
   'link',
   'export',
   'content',
@@ -52,6 +56,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'calc/formulas': ['calc/core'],
   'calc/subsystems': ['calc/core', 'calc/formulas'],
   ...Object.fromEntries(PLANNING.map((room) => [room, [...GROUND, ...PLANNING]])),
+  [IN_THE_BOOK]: ['calc/core', 'calc/formulas'],
   'calc/evaluate': [...GROUND, ...PLANNING],
   ...Object.fromEntries(ON_REQUEST.map((room) => [room, [...GROUND, ...PLANNING, 'calc/evaluate']])),
   link: [...CALC, 'content'],

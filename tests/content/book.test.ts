@@ -26,7 +26,12 @@ const drawings = globSync('components/drawings/*.astro', { cwd: root }).map((fil
 const headings = (body: string): string[] =>
   [...body.matchAll(/^## (.+)$/gm)].map(([, name]) => name!.trim());
 const sectionsOf = (body: string): string[] => body.split(/^## .+$/m).slice(1);
-const words = (text: string): number => text.split(/\s+/).filter((word) => /\w/.test(word)).length;
+/** A working figure stands in the text as a tag of its own; the tag is no word. */
+const prose = (text: string): string => text.replace(/^<Working figure="[a-z-]+" \/>$/gm, '');
+const words = (text: string): number =>
+  prose(text)
+    .split(/\s+/)
+    .filter((word) => /\w/.test(word)).length;
 const idsOf = (list: readonly { readonly id: string }[]) => new Set(list.map(({ id }) => id));
 
 const known = {

@@ -20,6 +20,7 @@ import {
 import type { Path } from '../../calc/core/path.ts';
 import type { PriceBook } from '../../calc/core/price-book.ts';
 import { evaluate } from '../../calc/evaluate.ts';
+import { type DesignFigures, designFigures } from '../../calc/why-number.ts';
 import {
   type Calendar,
   type CalendarOptions,
@@ -51,6 +52,8 @@ export interface Answers {
   readonly 'today-money': number;
   readonly comparison: Comparison;
   readonly 'why-differ': WhyDiffer;
+  /** Figures of design and lathe, SI; what does not arise on the path is left out. */
+  readonly design: DesignFigures;
 }
 
 export type AnswerName = keyof Answers;
@@ -61,6 +64,7 @@ interface Details {
   readonly receipt: Path;
   readonly comparison: readonly Compared[];
   readonly 'why-differ': Path;
+  readonly design: readonly string[];
 }
 
 export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Details[Name] : undefined;
@@ -94,6 +98,7 @@ const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<
   'today-money': (path) => evaluate({ ...path, edition: currentEdition.edition }, currentEdition).money.p50,
   comparison: (path, others) => comparisonOf([{ kind: 'path', path }, ...others], bookNamed, alternatives),
   'why-differ': (path, other) => whyDiffer(path, other, bookNamed),
+  design: (path, ids) => designFigures(path, ids),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */

@@ -1,0 +1,4 @@
+import { batch } from '../../calc/working-figures/batch.ts';
+import { Working } from './Working.tsx';
+
+export const Batch = () => <Working figure={batch} />;

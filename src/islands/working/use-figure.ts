@@ -1,0 +1,26 @@
+import { useState } from 'preact/hooks';
+import { exampleOf, type Values, type WorkingFigure } from '../../calc/working-figures/figure.ts';
+import { readTyped, shownOf } from './typed.ts';
+
+type Texts = Readonly<Record<string, string>>;
+
+const textsOf = ({ inputs }: WorkingFigure, values: Values): Texts =>
+  Object.fromEntries(inputs.map((input) => [input.id, shownOf(input, values[input.id]!)]));
+
+/** What was typed into a figure, the values that hold, and the ways back. A wrong entry leaves the last value standing. */
+export function useFigure(figure: WorkingFigure) {
+  const [values, setValues] = useState(() => exampleOf(figure));
+  const [typed, setTyped] = useState(() => textsOf(figure, values));
+  const [touched, setTouched] = useState(false);
+  const put = (next: Values) => {
+    setValues(next);
+    setTyped(textsOf(figure, next));
+  };
+  const type = (id: string, text: string) => {
+    const read = readTyped(figure.inputs.find((input) => input.id === id)!, text);
+    setTouched(true);
+    setTyped({ ...typed, [id]: text });
+    if ('value' in read) setValues({ ...values, [id]: read.value });
+  };
+  return { values, typed, touched, put, type };
+}
