@@ -56,7 +56,7 @@ const machine: readonly LeftOut[] = [
   },
   {
     id: 'resale',
-    name: 'What the lathe sells for afterwards',
+    name: 'Resale: what the lathe sells for afterwards',
     held: 'For each place where you could stop, the plan says what the parts would bring, sold again.',
     out: 'The lathe itself is not priced, before or after. A home conversion can make it harder to sell, not dearer.',
     add: 'Ask what yours sells for unaltered and keep every part you take off. Take off the difference only if you mean to sell.',
