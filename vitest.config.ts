@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config';
 /** Laws are tried on hundreds of random paths; a busy machine takes its time. */
 const testTimeout = 60_000;
 const setupFiles = ['tests/laws.ts'];
+/** Tests that put other modules in the place of ours, so that each needs modules of its own. */
+const apart = ['tests/link/renamed.test.ts'];
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
 export default defineConfig({
@@ -20,13 +22,16 @@ export default defineConfig({
       {
         test: {
           name: 'logic',
+          // The trade is read once a worker, not once a file: nothing in these tests changes it.
+          isolate: false,
           testTimeout,
           setupFiles,
           environment: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', 'tests/islands/**'],
+          exclude: ['tests/browser/**', 'tests/islands/**', ...apart],
         },
       },
+      { test: { name: 'apart', testTimeout, setupFiles, environment: 'node', include: apart } },
       {
         oxc: { jsx },
         test: {

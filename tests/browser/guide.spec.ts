@@ -208,8 +208,7 @@ const SCREENS = [
 
 for (const screen of SCREENS) {
   for (const colorScheme of ['light', 'dark'] as const) {
-    const once = colorScheme === 'dark' ? { tag: '@once' } : {};
-    test(`${screen} is accessible, ${colorScheme}`, once, async ({ page }) => {
+    test(`${screen} is accessible, ${colorScheme} @once`, async ({ page }) => {
       await page.emulateMedia({ colorScheme });
       await page.goto(screen);
       if (!/^(book|report)/.test(screen))
@@ -218,11 +217,12 @@ for (const screen of SCREENS) {
     });
   }
 
-  test(`${screen} fits a page 320 px wide`, async ({ page }) => {
+  test(`${screen} fits a page 320 px wide and is accessible there`, async ({ page }) => {
     await page.setViewportSize({ width: 320, height: 640 });
     await page.goto(screen);
     if (/control\/#/.test(screen)) await expect(page.locator('.rod').first()).toBeVisible();
     const width = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(width).toBeLessThanOrEqual(320);
+    await expectNoAxeViolations(page);
   });
 }

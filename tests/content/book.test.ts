@@ -104,6 +104,11 @@ test('no two pages of a room stand at the same place, and no title is used twice
     expect(list.filter((each, at) => list.indexOf(each) !== at)).toEqual([]);
 });
 
+test('every page has its drawing', () => {
+  const ids = new Set(drawings.map(({ id }) => id));
+  expect(pages.filter(({ id }) => !ids.has(id)).map(({ id }) => id)).toEqual([]);
+});
+
 test('every drawing belongs to a page and carries no style of its own', () => {
   const ids = new Set(pages.map(({ id }) => id));
   expect(drawings.filter(({ id }) => !ids.has(id)).map(({ id }) => id)).toEqual([]);
