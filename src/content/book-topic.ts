@@ -9,6 +9,22 @@ export const topicSections = [
   'How to measure',
 ] as const;
 
+/** The anchor that a heading gets: small letters, hyphens for spaces, no other signs. */
+export const anchorOf = (heading: string): string =>
+  heading
+    .toLowerCase()
+    .replace(/[^a-z0-9 -]/g, '')
+    .replaceAll(' ', '-');
+
+/** The section of a topic page in which each kind of thing is explained, as its anchor. */
+export const sectionFor = {
+  decisions: anchorOf(topicSections[1]),
+  checks: anchorOf(topicSections[3]),
+  parts: 'what-it-costs',
+  tasks: 'the-work',
+  risks: anchorOf(topicSections[2]),
+} as const;
+
 /** A part that a page has besides, where the work can hurt someone. */
 export const safetySection = 'Safety';
 

@@ -5,8 +5,15 @@ import { describe, expect, test } from 'vitest';
 import { decisions } from '../../src/calc/guide.ts';
 import { parts, risks, tasks } from '../../src/calc/trade.ts';
 import { checkLabels } from '../../src/components/book/check-labels.ts';
-import { safetySection, topicSchema, topicSections } from '../../src/content/book-topic.ts';
+import {
+  anchorOf,
+  safetySection,
+  sectionFor,
+  topicSchema,
+  topicSections,
+} from '../../src/content/book-topic.ts';
 import { currentEdition } from '../../src/content/edition.ts';
+import { glossary } from '../../src/content/glossary.ts';
 import { readHead } from './frontmatter.ts';
 
 const root = join(import.meta.dirname, '..', '..', 'src');
@@ -77,11 +84,22 @@ test.each(kinds)('each of the %s is explained on some page', (kind) => {
   expect([...known[kind]].filter((id) => !named.has(id))).toEqual([]);
 });
 
+test('each kind of thing has a section of its own to be explained in', () => {
+  expect(Object.keys(sectionFor).sort()).toEqual([...kinds].sort());
+  expect(new Set(Object.values(sectionFor)).size).toBe(kinds.length);
+  expect(anchorOf('What goes wrong, and the early sign')).toBe('what-goes-wrong-and-the-early-sign');
+});
+
 test.each(kinds)('no page names one of the %s twice', (kind) => {
   const twice = pages.flatMap(({ id, head }) =>
     head.data![kind].filter((each, at, list) => list.indexOf(each) !== at).map((each) => `${id}: ${each}`),
   );
   expect(twice).toEqual([]);
+});
+
+test('every word of the trade has an anchor of its own', () => {
+  const anchors = glossary.flatMap(({ words }) => words.map(({ word }) => anchorOf(word)));
+  expect(anchors.filter((each, at) => !each || anchors.indexOf(each) !== at)).toEqual([]);
 });
 
 test('no two pages of a room stand at the same place, and no title is used twice', () => {

@@ -1,9 +1,10 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
 import { rooms } from '../../calc/guide.ts';
+import { sectionFor } from '../../content/book-topic.ts';
 import { to } from '../../islands/shared/places.ts';
 
 export type TopicEntry = CollectionEntry<'book'>;
-type Kind = 'decisions' | 'parts' | 'tasks' | 'risks';
+export type Kind = keyof typeof sectionFor;
 
 const roomNumber = (id: string): number => rooms.find((room) => room.id === id)?.number ?? 0;
 
@@ -17,6 +18,9 @@ export async function topicsInOrder(): Promise<TopicEntry[]> {
 
 export const topicPlace = (id: string): string => to(`book/topics/${id}/`);
 
-/** The topic pages that name this question, part, task or risk. */
+/** Where a topic page explains things of this kind. */
+export const sectionPlace = (id: string, kind: Kind): string => `${topicPlace(id)}#${sectionFor[kind]}`;
+
+/** The topic pages that name this question, check, part, task or risk. */
 export const topicsOn = (topics: readonly TopicEntry[], kind: Kind, id: string): TopicEntry[] =>
   topics.filter(({ data }) => data[kind].includes(id));

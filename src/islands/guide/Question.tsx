@@ -5,7 +5,7 @@ import type { ChoiceView } from '../../calc/evaluate.ts';
 import { decisionById } from '../../calc/guide.ts';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
-import { questionPlace, to } from '../shared/places.ts';
+import { bookQuestionPlace, questionPlace, to } from '../shared/places.ts';
 import { useReady } from '../shared/ready.ts';
 import { $path, $report, answer } from '../stores.ts';
 import { ChoiceRow, OptionBlock } from './OptionBlock.tsx';
@@ -92,10 +92,12 @@ function Answers({ decision, given, choice }: AnswersProps) {
 }
 
 function Foot({
+  decision,
   before,
   next,
   back,
 }: {
+  decision: Decision;
   before: Decision | undefined;
   next: Decision | undefined;
   back: string | undefined;
@@ -107,6 +109,9 @@ function Foot({
         Back
       </QuestionLink>
       <span class="between">
+        <a href={bookQuestionPlace(decision)} data-keep-path>
+          Read about it in the book
+        </a>
         {returning ? (
           <QuestionLink href={questionPlace(returning.id)}>Return to: {returning.ask}</QuestionLink>
         ) : null}
@@ -139,7 +144,7 @@ export function Question({ id, back }: { id: string; back?: string | undefined }
       <Standing decision={decision} choice={choice} next={next} />
       <Answers decision={decision} given={path.answers[id]} choice={choice} />
       <Receipt />
-      <Foot before={neighbour(id, -1, report)} next={next} back={back} />
+      <Foot decision={decision} before={neighbour(id, -1, report)} next={next} back={back} />
     </article>
   );
 }

@@ -15,6 +15,10 @@ export const lathePlace = (at?: string, back?: string): string => {
   return to(`lathe/${query ? `?${query}` : ''}`);
 };
 
+/** Where the book explains a question, with every answer and the topics to read about it. */
+export const bookQuestionPlace = ({ id, subsystem }: { id: string; subsystem: string }): string =>
+  `${to(`book/${subsystem}/`)}#question-${id}`;
+
 /** The buy list, at one of its lines. */
 export const buyLinePlace = (part: string): string => to(`buy-list/?line=${encodeURIComponent(part)}`);
 
