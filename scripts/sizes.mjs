@@ -21,6 +21,7 @@ const KINDS = {
   calendar: 'calendar/',
   'your paths': 'shelf/',
   'book, a room': 'book/control/',
+  'find in the book': 'book/find/',
   words: 'words/',
   safety: 'safety/',
   method: 'how-the-estimate-is-made/',
