@@ -23,6 +23,7 @@ const KINDS = {
   'book, a room': 'book/control/',
   'topic, no figure': 'book/topics/daily-use/',
   'topic with figures': 'book/topics/ball-screws/',
+  'find in the book': 'book/find/',
   words: 'words/',
   safety: 'safety/',
   method: 'how-the-estimate-is-made/',
