@@ -15,7 +15,6 @@ const lastRooms: readonly string[] = [
   'cabinet-and-heat',
   'cable-and-noise',
   'home-and-limits',
-  'stop-circuit',
 ];
 
 export const openPages: ReadonlySet<string> = new Set(lastRooms);
