@@ -20,4 +20,22 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'Safety',
     answer: 'a licensed electrician where your rules say so',
   },
+  {
+    topic: 'home-and-limits',
+    ask: 'Why must the machine find home at all?',
+    section: 'What it decides',
+    answer: 'A stepper wakes up without knowing where it is.',
+  },
+  {
+    topic: 'home-and-limits',
+    ask: 'Do I need switches at both ends of every slide?',
+    section: 'How to choose',
+    answer: 'Home switches only',
+  },
+  {
+    topic: 'home-and-limits',
+    ask: 'Can I use a limit switch as my emergency stop?',
+    section: 'Safety',
+    answer: 'A limit switch is not an emergency stop.',
+  },
 ];

@@ -14,7 +14,6 @@ const lastRooms: readonly string[] = [
   'spindle-feedback',
   'cabinet-and-heat',
   'cable-and-noise',
-  'home-and-limits',
 ];
 
 export const openPages: ReadonlySet<string> = new Set(lastRooms);
