@@ -14,8 +14,6 @@ const lastRooms: readonly string[] = [
   'spindle-feedback',
   'cabinet-and-heat',
   'cable-and-noise',
-  'home-and-limits',
-  'stop-circuit',
 ];
 
 export const openPages: ReadonlySet<string> = new Set(lastRooms);
