@@ -6,6 +6,7 @@ test('a word is found in the book, the address can be sent, and a lost connectio
   const asked: string[] = [];
   page.on('request', (request) => asked.push(new URL(request.url()).pathname));
   await page.goto('book/find/');
+  await page.waitForFunction(() => document.querySelector('astro-island:not([ssr])'));
   const words = page.getByRole('searchbox', { name: 'Words to find' });
   expect(asked.filter((path) => path.endsWith('find.json'))).toEqual([]);
 

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { counted } from '../shared/format.ts';
 import { loadFinder } from './load.ts';
 import { Results } from './Results.tsx';
@@ -45,11 +45,12 @@ function said(state: State): string {
 
 /** Finds words in the book. The text is fetched at the first search. */
 export function Find() {
-  const [typed, setTyped] = useState('');
+  // The field keeps its own words: what is typed before this listens is not lost.
+  const field = useRef<HTMLInputElement>(null);
   const [state, setState] = useState<State>('empty');
   const look = (words: string) => {
     const asked = words.trim();
-    setTyped(words);
+    field.current!.value = words;
     putInAddress(asked);
     if (!asked) return setState('empty');
     setState('looking');
@@ -60,7 +61,7 @@ export function Find() {
   }, []);
   const submit = (event: Event) => {
     event.preventDefault();
-    look(typed);
+    look(field.current!.value);
   };
   return (
     <>
@@ -68,14 +69,7 @@ export function Find() {
         <form onSubmit={submit} method="get">
           <div class="field">
             <label for="find-words">Words to find</label>
-            <input
-              id="find-words"
-              name="q"
-              type="search"
-              autocomplete="off"
-              value={typed}
-              onInput={({ currentTarget }) => setTyped(currentTarget.value)}
-            />
+            <input id="find-words" name="q" type="search" autocomplete="off" ref={field} />
           </div>
           <p>
             <button type="submit" class="button">
