@@ -1,6 +1,7 @@
 import { formulas } from '../calc/formulas/registry.ts';
 import { decisions, rooms } from '../calc/guide.ts';
 import { parts, risks, tasks } from '../calc/trade.ts';
+import { anchorOf, wordAnchor } from '../content/book-topic.ts';
 import { glossary } from '../content/glossary.ts';
 import { inventedOwners } from '../content/invented-owners.ts';
 import { leftOut } from '../content/left-out.ts';
@@ -19,13 +20,6 @@ export interface WrittenTopic {
 
 const roomName = new Map<string, string>(rooms.map(({ id, number, name }) => [id, `${number}. ${name}`]));
 const roomOf = (id: string): string => roomName.get(id) ?? '';
-
-/** Anchor of a heading, as the site makes it. */
-export const anchorOf = (heading: string): string =>
-  heading
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N} -]/gu, '')
-    .replaceAll(' ', '-');
 
 /** Markdown as plain text: no imports, pieces, stars, bars or addresses of links. */
 const plain = (markdown: string): string =>
@@ -89,11 +83,11 @@ function roomPieces(): Piece[] {
 
 function otherPieces(): Piece[] {
   return [
-    ...glossary.flatMap(({ title, words }) =>
+    ...glossary.flatMap(({ words }) =>
       words.map(({ word, also = [], means }) => ({
         title: [word, ...also].join(', '),
         place: 'Words',
-        at: `words/#${title.toLowerCase().replace(/[^a-z]+/g, '-')}`,
+        at: `words/#${wordAnchor(word)}`,
         text: means,
       })),
     ),

@@ -16,6 +16,9 @@ export const anchorOf = (heading: string): string =>
     .replace(/[^a-z0-9 -]/g, '')
     .replaceAll(' ', '-');
 
+/** The anchor of a word on the page of words. */
+export const wordAnchor = (word: string): string => `word-${anchorOf(word)}`;
+
 /** The section of a topic page in which each kind of thing is explained, as its anchor. */
 export const sectionFor = {
   decisions: anchorOf(topicSections[1]),

@@ -38,7 +38,7 @@ export const batch: WorkingFigure = {
   id: 'batch',
   topic: 'who-should-not-convert',
   question: 'From how many pieces does a program pay?',
-  todo: 'Put in a part you make often, with the times that you would take.',
+  begin: 'Put in a part you make often, with the times that you would take.',
   inputs: [
     {
       id: 'pieces',

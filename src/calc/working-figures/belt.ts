@@ -48,7 +48,7 @@ export const belt: WorkingFigure = {
   id: 'belt',
   topic: 'belt-or-direct',
   question: 'Which belt, and how far apart do the shafts stand?',
-  todo: 'Set the pulleys and the distance you would like. Belts come in whole teeth; ask which are sold.',
+  begin: 'Set the pulleys and the distance you would like. Belts come in whole teeth; ask which are sold.',
   inputs: [
     {
       id: 'motor',

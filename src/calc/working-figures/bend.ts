@@ -1,7 +1,6 @@
 import { type EndFixity, screwBucklingLoad, screwShortLimit } from '../formulas/screw-limits.ts';
-import { curveOf, mm, newton, type Values, type WorkingFigure } from './figure.ts';
-
-const LENGTH = { low: 150, high: 1500 };
+import { mm, newton, type Values, type WorkingFigure } from './figure.ts';
+import { endCurves, lengthInput, rootInput } from './long-screw.ts';
 
 /** Push that a screw may take, N: what bends it, or what its steel stands where it is short. */
 const allowed = (rootDiameter: number, length: number, endFixity: EndFixity): number =>
@@ -12,8 +11,6 @@ const allowed = (rootDiameter: number, length: number, endFixity: EndFixity): nu
 
 function answer({ root = 0, length = 0, push = 0 }: Values) {
   const [held, free] = [allowed(root, length, 'fixed-supported'), allowed(root, length, 'fixed-free')];
-  const holds = (fixity: EndFixity) =>
-    curveOf(LENGTH.low / 1000, LENGTH.high / 1000, (each) => allowed(root, each, fixity));
   return {
     say:
       push <= free
@@ -26,10 +23,7 @@ function answer({ root = 0, length = 0, push = 0 }: Values) {
       { id: 'free', label: 'Far end free', value: free, written: newton },
       { id: 'push', label: 'Your push', value: push, written: newton },
     ],
-    curves: [
-      { name: 'far end supported', points: holds('fixed-supported') },
-      { name: 'far end free', points: holds('fixed-free'), broken: true },
-    ],
+    curves: endCurves(allowed, root),
     mark: [length, push],
   } as const;
 }
@@ -39,29 +33,10 @@ export const bend: WorkingFigure = {
   id: 'bend',
   topic: 'ball-screws',
   question: 'How hard may the screw be pushed before it bends?',
-  todo: 'Set the screw and the push. Half of what bends it is kept back already.',
+  begin: 'Set the screw and the push. Half of what bends it is kept back already.',
   inputs: [
-    {
-      id: 'length',
-      label: 'Length from nut to fixed bearing',
-      unit: 'm',
-      written: mm,
-      ...LENGTH,
-      step: 10,
-      example: 560,
-      own: 'carriage-buckling-length',
-    },
-    {
-      id: 'root',
-      label: 'Root diameter of the screw',
-      unit: 'm',
-      written: mm,
-      low: 5,
-      high: 40,
-      step: 0.1,
-      example: 13.2,
-      own: 'carriage-screw-root',
-    },
+    lengthInput({ label: 'Length from nut to fixed bearing', example: 560, own: 'carriage-buckling-length' }),
+    rootInput,
     {
       id: 'push',
       label: 'Push of the slide',

@@ -34,7 +34,7 @@ export const drill: WorkingFigure = {
   id: 'drill',
   topic: 'drilling',
   question: 'Which drill can the carriage push?',
-  todo: 'Set a drill and its feed. A blunt drill asks for half as much again.',
+  begin: 'Set a drill and its feed. A blunt drill asks for half as much again.',
   inputs: [
     {
       id: 'diameter',

@@ -36,7 +36,7 @@ export const edges: WorkingFigure = {
   id: 'edges',
   topic: 'spindle-feedback',
   question: 'Can the control count the spindle?',
-  todo: 'Set the sensor, and what the manual of the control says that it can count.',
+  begin: 'Set the sensor, and what the manual of the control says that it can count.',
   inputs: [
     {
       id: 'lines',

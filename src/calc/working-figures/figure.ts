@@ -62,7 +62,8 @@ export interface WorkingFigure {
   /** Topic page on which it stands. */
   readonly topic: string;
   readonly question: string;
-  readonly todo: string;
+  /** What to do first, in a sentence. */
+  readonly begin: string;
   readonly inputs: readonly FigureInput[];
   readonly across: Axis;
   readonly up: Axis;

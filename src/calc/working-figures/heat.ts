@@ -42,7 +42,7 @@ export const heat: WorkingFigure = {
   id: 'heat',
   topic: 'cabinet-and-heat',
   question: 'How warm does a closed cabinet get?',
-  todo: 'Put in the heat of all that stands inside, and try a larger box.',
+  begin: 'Put in the heat of all that stands inside, and try a larger box.',
   inputs: [
     {
       id: 'loss',

@@ -29,7 +29,7 @@ export const play: WorkingFigure = {
   id: 'play',
   topic: 'cross-slide-screw',
   question: 'What does play do to a diameter?',
-  todo: 'Put in what your indicator shows at the nut and at the bearing.',
+  begin: 'Put in what your indicator shows at the nut and at the bearing.',
   inputs: [
     {
       id: 'nut',

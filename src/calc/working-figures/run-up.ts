@@ -33,7 +33,7 @@ export const runUp: WorkingFigure = {
   id: 'run-up',
   topic: 'spindle-feedback',
   question: 'How far in front of a thread must the tool start?',
-  todo: 'Set the thread, and see what a faster spindle asks for.',
+  begin: 'Set the thread, and see what a faster spindle asks for.',
   inputs: [
     {
       id: 'pitch',

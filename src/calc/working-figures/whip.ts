@@ -1,15 +1,12 @@
 import { type EndFixity, screwWhirlSpeed } from '../formulas/screw-limits.ts';
-import { curveOf, mm, rpm, type Values, type WorkingFigure } from './figure.ts';
-
-const LENGTH = { low: 150, high: 1500 };
+import { mm, rpm, type Values, type WorkingFigure } from './figure.ts';
+import { endCurves, lengthInput, rootInput } from './long-screw.ts';
 
 const whirl = (rootDiameter: number, length: number, endFixity: EndFixity): number =>
   screwWhirlSpeed.compute({ rootDiameter, length, endFixity });
 
 function answer({ root = 0, length = 0, turning = 0 }: Values) {
   const [held, free] = [whirl(root, length, 'fixed-supported'), whirl(root, length, 'fixed-free')];
-  const holds = (fixity: EndFixity) =>
-    curveOf(LENGTH.low / 1000, LENGTH.high / 1000, (each) => whirl(root, each, fixity));
   return {
     say:
       turning <= free
@@ -22,10 +19,7 @@ function answer({ root = 0, length = 0, turning = 0 }: Values) {
       { id: 'free', label: 'Far end free', value: free, written: rpm },
       { id: 'turning', label: 'Your fast move', value: turning, written: rpm },
     ],
-    curves: [
-      { name: 'far end supported', points: holds('fixed-supported') },
-      { name: 'far end free', points: holds('fixed-free'), broken: true },
-    ],
+    curves: endCurves(whirl, root),
     mark: [length, turning],
   } as const;
 }
@@ -35,29 +29,10 @@ export const whip: WorkingFigure = {
   id: 'whip',
   topic: 'ball-screws',
   question: 'How fast may the screw turn before it whips?',
-  todo: 'Set the screw, and see how soon a longer one whips.',
+  begin: 'Set the screw, and see how soon a longer one whips.',
   inputs: [
-    {
-      id: 'length',
-      label: 'Length between the bearings',
-      unit: 'm',
-      written: mm,
-      ...LENGTH,
-      step: 10,
-      example: 600,
-      own: 'carriage-whirl-length',
-    },
-    {
-      id: 'root',
-      label: 'Root diameter of the screw',
-      unit: 'm',
-      written: mm,
-      low: 5,
-      high: 40,
-      step: 0.1,
-      example: 13.2,
-      own: 'carriage-screw-root',
-    },
+    lengthInput({ label: 'Length between the bearings', example: 600, own: 'carriage-whirl-length' }),
+    rootInput,
     {
       id: 'turning',
       label: 'Screw speed in a fast move',

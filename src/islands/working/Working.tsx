@@ -84,9 +84,9 @@ function AnswerTable({
 /** A working figure: values to move, picture, sentence, table. It stands whole as an example before the script listens. */
 export function Working({ figure }: { readonly figure: WorkingFigure }) {
   const ready = useReady();
-  const { values, typed, touched, put, type } = useFigure(figure);
+  const { values, typed, touched, put, offer, type } = useFigure(figure);
   const example = exampleOf(figure);
-  const own = useOwn(figure, (found) => put({ ...example, ...found }));
+  const own = useOwn(figure, (found) => offer({ ...example, ...found }));
   const answer = figure.answer(values);
   const sentence = sentenceOf(figure, values, answer);
   const isOwn = (id: string) => own?.[id] !== undefined && own[id] === values[id];

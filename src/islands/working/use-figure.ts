@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { exampleOf, type Values, type WorkingFigure } from '../../calc/working-figures/figure.ts';
 import { readTyped, shownOf } from './typed.ts';
 
@@ -12,15 +12,21 @@ export function useFigure(figure: WorkingFigure) {
   const [values, setValues] = useState(() => exampleOf(figure));
   const [typed, setTyped] = useState(() => textsOf(figure, values));
   const [touched, setTouched] = useState(false);
+  const isTouched = useRef(false);
   const put = (next: Values) => {
     setValues(next);
     setTyped(textsOf(figure, next));
   };
+  /** Puts values that come late, but never over what somebody typed meanwhile. */
+  const offer = (next: Values) => {
+    if (!isTouched.current) put(next);
+  };
   const type = (id: string, text: string) => {
     const read = readTyped(figure.inputs.find((input) => input.id === id)!, text);
+    isTouched.current = true;
     setTouched(true);
     setTyped({ ...typed, [id]: text });
     if ('value' in read) setValues({ ...values, [id]: read.value });
   };
-  return { values, typed, touched, put, type };
+  return { values, typed, touched, put, offer, type };
 }

@@ -2,8 +2,8 @@
 import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { anchorOf, bookToFind, topicPieces } from '../../../src/components/find-pieces.ts';
-import { topicSections } from '../../../src/content/book-topic.ts';
+import { bookToFind, topicPieces } from '../../../src/components/find-pieces.ts';
+import { anchorOf, topicSections } from '../../../src/content/book-topic.ts';
 import { finderOf } from '../../../src/islands/find/search.ts';
 import { readHead } from '../../content/frontmatter.ts';
 
@@ -65,10 +65,10 @@ describe('among the first three', () => {
     ['emergency stop', 'book/topics/stop-circuit/'],
     ['tool post', 'book/topics/tool-posts/'],
     ['who should not convert', 'book/topics/who-should-not-convert/'],
-    ['backlash', 'words/#screws-belts-and-motors'],
-    ['jib', 'words/#the-lathe'],
-    ['center height', 'words/#the-lathe'],
-    ['VFD', 'words/#electrics'],
+    ['backlash', 'words/#word-play'],
+    ['jib', 'words/#word-gib'],
+    ['center height', 'words/#word-centre-height'],
+    ['VFD', 'words/#word-three-phase-drive'],
     ['GFCI', 'book/wiring/#part-residual-device'],
     ['bellows', 'book/wiring/#part-bellows-part'],
     ['chuck unscrews', 'book/spindle/#risk-chuck-unscrews'],
