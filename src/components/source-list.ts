@@ -27,6 +27,12 @@ const OWN = /^(plain |common practice|standard texts)/i;
 /** False for what no work prints: plain arithmetic, common practice, the standard texts of a subject. */
 export const isPrinted = (ref: string): boolean => !OWN.test(ref);
 
+const PLACE_IN_WORK =
+  /, (module m\d+|chapter \d+|ball screws|formulas for \w+|instructor['’]s solutions)$|; .* prints the same$/;
+
+/** The work alone: chapters and modules of one book are one work. */
+const workOf = (ref: string): string => ref.replace(PLACE_IN_WORK, '');
+
 /** The same work, however its commas and apostrophes are set. */
 const keyOf = (ref: string): string =>
   ref.toLowerCase().replaceAll('’', "'").replace(/[,.]/g, '').replace(/\s+/g, ' ').trim();
@@ -41,9 +47,9 @@ const byName = (a: string, b: string): number => a.localeCompare(b, 'en-GB');
 
 /** Every work once, by name, with what rests on it. */
 export const worksOf = (cited: readonly Cited[]): Work[] =>
-  grouped(cited, ({ ref }) => keyOf(ref))
+  grouped(cited, ({ ref }) => keyOf(workOf(ref)))
     .map((group) => ({
-      ref: group[0]!.ref,
+      ref: workOf(group[0]!.ref),
       formulas: [...new Set(group.map(({ formula }) => formula))],
       seen: group.filter(({ use }) => use === 'seen').length,
       memory: group.filter(({ use }) => use === 'memory').length,

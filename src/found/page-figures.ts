@@ -10,6 +10,8 @@ import { currentEdition, editions } from '../content/edition.ts';
 import { fullConversion } from '../content/example-owner.ts';
 import { glossary } from '../content/glossary.ts';
 import { inventedOwners } from '../content/invented-owners.ts';
+import { leftOut } from '../content/left-out.ts';
+import { trustPages } from '../content/trust-pages.ts';
 import { counted, weeksRange } from '../islands/shared/format.ts';
 import type { PictureFigure } from './picture.ts';
 
@@ -56,6 +58,18 @@ const FIGURES: Readonly<Record<string, () => PictureFigure[]>> = {
     ),
   'how-the-estimate-is-made/': () => one('Every range comes from', '2,000 builds'),
   'prices/': () => one('Released, never edited', counted(editions.length, 'edition')),
+  'trust/': () => one('What it rests on', counted(trustPages.length, 'page')),
+  'trust/left-out/': () =>
+    one(
+      'In no figure of the plan',
+      counted(
+        leftOut.reduce((sum, { items }) => sum + items.length, 0),
+        'thing',
+      ),
+    ),
+  'trust/numbers/': () =>
+    one('Each from a print, from memory or from you', counted(formulas.length, 'formula')),
+  'trust/changes/': () => one('Released, never edited', counted(editions.length, 'edition')),
   'starting-points/': () => one('To open and adapt', counted(inventedOwners.length, 'owner')),
 };
 

@@ -14,6 +14,20 @@ test('a work stands once, however its commas and apostrophes are set', () => {
   ]);
 });
 
+test('chapters and modules of one work stand under it', () => {
+  const use = 'law' as const;
+  const works = worksOf([
+    { formula: 'a', ref: 'Physics', at: '', use },
+    { formula: 'b', ref: 'Physics, module m58731', at: '', use },
+    { formula: 'c', ref: 'Physics, chapter 3', at: '', use },
+    { formula: 'd', ref: 'Physics, volume 2', at: '', use },
+  ]);
+  expect(works.map(({ ref, formulas }) => [ref, formulas.length])).toEqual([
+    ['Physics', 3],
+    ['Physics, volume 2', 1],
+  ]);
+});
+
 test('what nobody prints stands apart', () => {
   expect(['plain geometry', 'common practice, no source', 'Standard texts'].some(isPrinted)).toBe(false);
   expect(isPrinted('IEC 60204-1')).toBe(true);
