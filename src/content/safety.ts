@@ -8,10 +8,12 @@ const everyDay: SafetyPart = {
   title: 'Every day at any lathe',
   lines: [
     'No gloves, no loose sleeves, no rings, long hair tied up and under a cap. Rotating work winds them in faster than you can let go.',
+    'Glasses or a face shield whenever anything turns or is cut, for whoever watches too.',
+    'The chuck key leaves the chuck before the hand leaves the key. Always, also for a moment.',
     'No hand-held abrasive cloth on turning work, and none at all on slotted or keyed work.',
-    'Guards and their switches stay as they are. A guard that is tied open is the third of the three great killers at a lathe.',
-    'Switching off does not stop a heavy chuck. It coasts: wait until it stands before you reach in.',
-    'Clear chips with a hook and a brush, never with the hand, never with air.',
+    'Guards and their switches stay as they are. A guard that is tied open is no guard.',
+    'Switching off does not stop a heavy chuck. It coasts: wait until it stands before you reach in, measure or touch the work.',
+    'Clear chips with a hook and a brush, with everything at rest, never with the hand, never with air.',
   ],
 };
 
@@ -55,6 +57,7 @@ const building: SafetyPart = {
     'Lifting 40 to 500 kg: two people or a hoist, a board over the bed. Chuck and tailstock come off before the headstock or the bed is lifted.',
     'Small parts are bored in the right chuck, tool at centre height, key out. What is held badly comes out at you.',
     'Cast iron: goggles, clamp the part, a stop on the drill. It grabs as it breaks through. Vacuum the dust, do not blow it: on slides it is grinding paste, in motors it conducts.',
+    'Old paint may hold lead: no dry sanding or burning off, a mask, and the dust picked up wet.',
     'A slide or saddle can leave the end of its bed: fit stops and supports first.',
     'A ball screw turns back by itself and a crank on it whirls. Fingers away, crank off.',
     'First move of an axis: middle of its travel, low current, no work in the chuck, hand on the stop.',
@@ -76,14 +79,17 @@ const others: SafetyPart = {
   title: 'Other people, fire and dust',
   lines: [
     'Children and visitors: a main switch that locks, and lock it.',
+    'Somebody in the house knows where the main switch is. A telephone, a dressing for bleeding and an extinguisher that suits oil and live parts hang where you can reach them.',
     'If anybody works for you or uses the machine at work, you count as the maker of the changed machine. Ask what your law asks of you before you start.',
     'Magnesium and titanium chips burn and water makes it worse: dry powder for metal fires only.',
-    'Mist of oil or coolant is not for breathing: shut the guard, ventilate.',
+    'Mist of oil or coolant is not for breathing: shut the guard, ventilate. On the skin, week after week, it ends in a rash: wash it off, cover cuts, no rags in pockets.',
   ],
 };
 
 export const safety = {
   foreword:
     'A lathe under program can hurt you in ways that a lathe under hand cannot: it starts by itself and it does not feel what it touches. This is common caution of the trade, not legal advice. Local rules and licensed electricians come first.',
+  sources:
+    '60 V as the most that may be left before touching: IEC 60204-1, clause 6.2.4 (from memory). 3.5 mA of leakage: IEC 61800-5-1. Three diameters of bar, lamp in line and all the rest: common practice, no source.',
   parts: [everyDay, program, stop, mains, building, spindle, others] as readonly SafetyPart[],
 };
