@@ -2,7 +2,6 @@
 const lastRooms: readonly string[] = [
   'tool-posts',
   'work-holding',
-  'drilling',
   'chips-and-lubrication',
   'motor-size',
   'open-closed-servo',
