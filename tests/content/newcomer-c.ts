@@ -26,4 +26,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'Safety',
     answer: 'first bring the drill straight out along the bed',
   },
+  {
+    topic: 'tool-posts',
+    ask: 'Does the machine change its tools by itself?',
+    section: 'How to choose',
+    answer: 'You change by hand when the program asks, and press start again.',
+  },
+  {
+    topic: 'tool-posts',
+    ask: 'How does the control know where my tool is?',
+    section: 'How to choose',
+    answer: 'Turn a bit of bar, measure it, type the diameter.',
+  },
+  {
+    topic: 'tool-posts',
+    ask: 'Must I measure every tool again each day?',
+    section: 'How to choose',
+    answer: 'With a home switch on each slide the offsets outlive the night.',
+  },
+  {
+    topic: 'tool-posts',
+    ask: 'How many holders do I need?',
+    section: 'How to choose',
+    answer: 'Five holders are a beginning',
+  },
 ];
