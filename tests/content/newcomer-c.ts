@@ -50,4 +50,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'How to choose',
     answer: 'Five holders are a beginning',
   },
+  {
+    topic: 'work-holding',
+    ask: 'Do I need collets?',
+    section: 'How to choose',
+    answer: 'if you make batches of bar under 16 to 25 mm, collets. Else keep the chuck.',
+  },
+  {
+    topic: 'work-holding',
+    ask: 'How far may a bar stick out at the back?',
+    section: 'How to choose',
+    answer: 'unless it is shorter than three diameters or runs in a fixed tube',
+  },
+  {
+    topic: 'work-holding',
+    ask: 'What do I do when the bar starts to hum?',
+    section: 'What goes wrong, and the early sign',
+    answer: 'Stand away to the side and stop. Do not reach for it.',
+  },
+  {
+    topic: 'work-holding',
+    ask: 'How fast may my chuck turn?',
+    section: 'How to measure',
+    answer: 'The lowest of chuck, lathe and work counts',
+  },
 ];
