@@ -74,4 +74,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'How to measure',
     answer: 'The lowest of chuck, lathe and work counts',
   },
+  {
+    topic: 'chips-and-lubrication',
+    ask: 'Do I need coolant?',
+    section: 'How to choose',
+    answer: 'Dry, or oil from a brush, suits most small converted lathes.',
+  },
+  {
+    topic: 'chips-and-lubrication',
+    ask: 'How often do I oil it, and with what?',
+    section: 'How to choose',
+    answer: 'Ball nuts want grease or oil every 20 to 50 hours, ways every session.',
+  },
+  {
+    topic: 'chips-and-lubrication',
+    ask: 'How much travel do bellows cost?',
+    section: 'How to choose',
+    answer: 'On 400 mm of travel that is some 67 mm',
+  },
+  {
+    topic: 'chips-and-lubrication',
+    ask: 'May I blow the chips away with air?',
+    section: 'Safety',
+    answer: 'Never by hand, never with air: it drives them into eyes and slides.',
+  },
 ];
