@@ -175,6 +175,13 @@ describe('parts, tasks, risks and rules', () => {
     expect(risks.flatMap(({ spares = [] }) => spares).filter((id) => !ids.has(id))).toEqual([]);
   });
 
+  test('no words of the trade name a price: prices stand in the edition, which changes', () => {
+    const said = [...decisions, ...parts, ...tasks, ...risks, ...rules].map(
+      (each) => [each.id, JSON.stringify(each)] as const,
+    );
+    expect(said.filter(([, text]) => /\$\s?\d|\d+ dollars/.test(text)).map(([id]) => id)).toEqual([]);
+  });
+
   test('every part can be needed', () => {
     const byRule = new Set(
       rules.flatMap((rule) => rule.then.flatMap((e) => (e.kind === 'addsPart' ? [e.part] : []))),

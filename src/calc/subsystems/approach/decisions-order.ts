@@ -60,7 +60,7 @@ const buying: Decision = {
       id: 'ready-kit',
       label: 'A ready kit for this type of lathe',
       means:
-        'Brackets, nut housings and belt drives cut for one known lathe, for about $350 to $1,500. Motors and electrics are bought besides.',
+        'Brackets, nut housings and belt drives cut for one known lathe. Motors and electrics are bought besides.',
       gains: 'It is known to fit, and it comes with instructions: 8 to 30 hours saved.',
       wrong:
         'Two or three times the price of the parts, and it fits one version of the casting only. A screw hole 3 mm out shows on the day of fitting.',

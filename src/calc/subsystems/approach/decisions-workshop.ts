@@ -42,7 +42,7 @@ const shopTools: Decision = {
   place: 'guide',
   name: 'Measuring and hand tools',
   ask: 'Do you have indicators, meter, crimpers and pullers already?',
-  why: 'They are not part of the machine, but it cannot be built or proved without them. All of them cost about $160 to $1,300.',
+  why: 'They are not part of the machine, but it cannot be built or proved without them. Bought all at once they are a large line of the plan.',
   thumb:
     'Two indicators, calipers and micrometer, meter, crimpers, tachometer, spring scale, puller and pin spanner.',
   findOut: 'Lay them on the bench and tick them off. An indicator that sticks does not count.',
@@ -102,7 +102,7 @@ const oldParts: Decision = {
       id: 'sell-old-parts',
       label: 'Sell them when it works',
       means: 'Lead screw, change gears, gearbox, compound and motor go to others who need them.',
-      gains: 'Up to about $250 back.',
+      gains: 'Some money comes back, and the shelf is free.',
       wrong: 'There is no way back, and the lathe is worth less as a lathe.',
       skill: 1,
     },

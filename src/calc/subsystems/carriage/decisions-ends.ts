@@ -34,7 +34,7 @@ const screwEnds: Decision = {
         'One block takes the push in both directions, the other only keeps the end straight (fixed and supported).',
       gains: 'Parts that anybody sells, to a pattern that ready-turned screw ends fit.',
       wrong:
-        'Cheap blocks hold plain ball bearings with 0.02 to 0.05 mm of play. An indicator on the screw end shows it when you push the carriage.',
+        'Cheap blocks hold plain ball bearings with 0.02 to 0.06 mm of play. An indicator on the screw end shows it when you push the carriage.',
       skill: 2,
       needs: 'Measure the play on arrival, and expect to change the bearings.',
     },

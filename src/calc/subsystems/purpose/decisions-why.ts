@@ -169,7 +169,7 @@ const whichLathe: Decision = {
     {
       id: 'buy-a-donor',
       label: 'Buy a cheap used lathe for it',
-      means: 'A plain manual lathe bought to be converted, for about $400 to $2,200.',
+      means: 'A plain manual lathe bought to be converted; its price stands in the plan.',
       gains: 'You can choose one with a wide flat cross slide, and pay for no gearbox you would take out.',
       wrong:
         'Hidden wear that only shows once it is clean. Transport, cleaning and making good take 6 to 30 hours.',
@@ -179,7 +179,8 @@ const whichLathe: Decision = {
     {
       id: 'dead-training-machine',
       label: 'Buy a small training CNC lathe, electronics dead',
-      means: 'A school machine with ball screws, motor mounts and guards in place, for about $500 to $3,500.',
+      means:
+        'A school machine with ball screws, motor mounts and guards in place; its price stands in the plan.',
       gains: 'Most of the mechanical half is there already, and stiffer than you would make it.',
       wrong: 'Odd motors and encoders without papers, and often a small headstock.',
       skill: 3,

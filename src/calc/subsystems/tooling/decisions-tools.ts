@@ -37,7 +37,7 @@ const holders: readonly Option[] = [
     means:
       'The quick-change post in front, and a second post behind the work that holds an upside-down parting tool.',
     gains:
-      'Parting from behind chatters less, because the load presses the slide down, and its tool is always ready.',
+      'Parting from behind grabs and chatters less: the load presses the spindle into its bearings, and a blade that gives moves out of the cut. Its tool is always ready.',
     wrong:
       'The slide must travel past the centre far enough to reach, and the signs of that tool are turned round. A wrong sign shows in the first air cut, or in the chuck.',
     skill: 2,
