@@ -4,7 +4,6 @@ const lastRooms: readonly string[] = [
   'work-holding',
   'drilling',
   'chips-and-lubrication',
-  'motor-size',
   'open-closed-servo',
   'motor-supply',
   'kinds-of-control',

@@ -1,0 +1,29 @@
+import type { NewcomerQuestion } from './newcomer.ts';
+
+/** The rooms motors and control. */
+export const questions: readonly NewcomerQuestion[] = [
+  {
+    topic: 'motor-size',
+    ask: 'I have a small lathe and want no sums. Which motors do I take?',
+    section: 'How to choose',
+    answer: 'As a start, without any sums:',
+  },
+  {
+    topic: 'motor-size',
+    ask: 'What is a newton metre?',
+    section: 'What it decides',
+    answer: 'what a weight of 1 kg gives on an arm of 10 cm',
+  },
+  {
+    topic: 'motor-size',
+    ask: 'Why not take the largest, to be safe?',
+    section: 'How to choose',
+    answer: 'stalls in fast moves that a 57 mm one makes',
+  },
+  {
+    topic: 'motor-size',
+    ask: 'How do I know how hard my slides are to move?',
+    section: 'How to measure',
+    answer: 'Hook a spring scale to the slide and pull slowly until it creeps',
+  },
+];
