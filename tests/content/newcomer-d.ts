@@ -26,4 +26,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'How to measure',
     answer: 'Hook a spring scale to the slide and pull slowly until it creeps',
   },
+  {
+    topic: 'motor-supply',
+    ask: 'Do more volts make the motor stronger?',
+    section: 'What it decides',
+    answer: 'It does not make a slow motor stronger.',
+  },
+  {
+    topic: 'motor-supply',
+    ask: 'My drive says 50 V. May I feed it with 48?',
+    section: 'How to choose',
+    answer: 'a drive marked 50 V gets 36 to 40 V, never 48',
+  },
+  {
+    topic: 'motor-supply',
+    ask: 'How many watts must the supply have?',
+    section: 'How to choose',
+    answer: 'Add up the phase currents of all motors and take two thirds.',
+  },
+  {
+    topic: 'motor-supply',
+    ask: 'How long must I wait after switching off?',
+    section: 'How to measure',
+    answer: 'wait the longest time on any label, then measure',
+  },
 ];

@@ -5,7 +5,6 @@ const lastRooms: readonly string[] = [
   'drilling',
   'chips-and-lubrication',
   'open-closed-servo',
-  'motor-supply',
   'kinds-of-control',
   'making-programs',
   'operator-panel',
