@@ -50,4 +50,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'How to measure',
     answer: 'wait the longest time on any label, then measure',
   },
+  {
+    topic: 'open-closed-servo',
+    ask: 'Which kind do I take if I cannot decide?',
+    section: 'How to choose',
+    answer: 'closed-loop steppers for a first conversion',
+  },
+  {
+    topic: 'open-closed-servo',
+    ask: 'Does a closed loop know where the tool is?',
+    section: 'What goes wrong, and the early sign',
+    answer: 'It sees only its own motor.',
+  },
+  {
+    topic: 'open-closed-servo',
+    ask: 'Do finer microsteps make the lathe more accurate?',
+    section: 'How to choose',
+    answer: 'They hardly make it truer.',
+  },
+  {
+    topic: 'open-closed-servo',
+    ask: 'The motor is too hot to hold. Is it broken?',
+    section: 'What goes wrong, and the early sign',
+    answer: '60 °C on the case is too hot to hold, and still ordinary',
+  },
 ];

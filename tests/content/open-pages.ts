@@ -4,7 +4,6 @@ const lastRooms: readonly string[] = [
   'work-holding',
   'drilling',
   'chips-and-lubrication',
-  'open-closed-servo',
   'kinds-of-control',
   'making-programs',
   'operator-panel',
