@@ -74,4 +74,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'What goes wrong, and the early sign',
     answer: '60 °C on the case is too hot to hold, and still ordinary',
   },
+  {
+    topic: 'kinds-of-control',
+    ask: 'What do I have to ask before I buy a control?',
+    section: 'How to choose',
+    answer: 'Ask each candidate six questions',
+  },
+  {
+    topic: 'kinds-of-control',
+    ask: 'Can I use one control for my lathe and my mill?',
+    section: 'How to choose',
+    answer: 'It pays where both have motors of one kind and voltage',
+  },
+  {
+    topic: 'kinds-of-control',
+    ask: 'Is my old PC good enough?',
+    section: 'How to measure',
+    answer: 'Run its own test for 12 hours with the graphics and the network busy.',
+  },
+  {
+    topic: 'kinds-of-control',
+    ask: 'I only want threads without change gears. Do I need all this?',
+    section: 'How to choose',
+    answer: 'For threads and power feed it may be all you want.',
+  },
 ];
