@@ -98,4 +98,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'How to choose',
     answer: 'For threads and power feed it may be all you want.',
   },
+  {
+    topic: 'making-programs',
+    ask: 'What does a program look like?',
+    section: 'What it decides',
+    answer: 'These four take one cut along a bar:',
+  },
+  {
+    topic: 'making-programs',
+    ask: 'Do I have to draw every part on a computer?',
+    section: 'How to choose',
+    answer: 'forms and a few typed lines do about 16 of 20 jobs',
+  },
+  {
+    topic: 'making-programs',
+    ask: 'How long does a program take me?',
+    section: 'How to measure',
+    answer: 'Typical is one to three hours at first',
+  },
+  {
+    topic: 'making-programs',
+    ask: 'How does it know how long my tools are?',
+    section: 'How to choose',
+    answer: 'You touch each tool on a known face and diameter once',
+  },
 ];
