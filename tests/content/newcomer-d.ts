@@ -122,4 +122,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'How to choose',
     answer: 'You touch each tool on a known face and diameter once',
   },
+  {
+    topic: 'operator-panel',
+    ask: 'What is the difference between hold and the red button?',
+    section: 'What it decides',
+    answer: 'The red button cuts power by wire, whatever the control thinks.',
+  },
+  {
+    topic: 'operator-panel',
+    ask: 'Is a keyboard enough to begin with?',
+    section: 'How to choose',
+    answer: 'Acceptable for the first month, with a hold button from the first day.',
+  },
+  {
+    topic: 'operator-panel',
+    ask: 'Can I still turn by hand?',
+    section: 'How to choose',
+    answer: 'you turn by hand, the motors follow, and the limits still hold',
+  },
+  {
+    topic: 'operator-panel',
+    ask: 'Where do I put the buttons?',
+    section: 'How to choose',
+    answer: 'At your right hand when you face the chuck',
+  },
 ];

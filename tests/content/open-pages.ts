@@ -4,7 +4,6 @@ const lastRooms: readonly string[] = [
   'work-holding',
   'drilling',
   'chips-and-lubrication',
-  'operator-panel',
   'spindle-motor',
   'spindle-feedback',
   'cabinet-and-heat',
