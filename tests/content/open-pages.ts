@@ -1,15 +1,1 @@
-/** Pages whose numbers and newcomers' questions are not gone through yet. Take a page out when it is done. */
-const lastRooms: readonly string[] = [
-  'motor-size',
-  'open-closed-servo',
-  'motor-supply',
-  'kinds-of-control',
-  'making-programs',
-  'operator-panel',
-  'spindle-motor',
-  'spindle-feedback',
-  'cabinet-and-heat',
-  'cable-and-noise',
-];
-
-export const openPages: ReadonlySet<string> = new Set(lastRooms);
+export const openPages: ReadonlySet<string> = new Set();
