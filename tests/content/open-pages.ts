@@ -11,7 +11,6 @@ const lastRooms: readonly string[] = [
   'making-programs',
   'operator-panel',
   'spindle-motor',
-  'spindle-feedback',
   'cabinet-and-heat',
   'cable-and-noise',
 ];
