@@ -26,4 +26,28 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'What goes wrong, and the early sign',
     answer: 'Finish the thread, nut and all, before you loosen the jaws.',
   },
+  {
+    topic: 'spindle-motor',
+    ask: 'Can I put a speed drive on the motor that I have?',
+    section: 'How to choose',
+    answer: 'a drive for three phases cannot turn a motor made for one',
+  },
+  {
+    topic: 'spindle-motor',
+    ask: 'Do I need a three-phase supply in the workshop?',
+    section: 'How to choose',
+    answer: 'the drive makes the three phases from household power',
+  },
+  {
+    topic: 'spindle-motor',
+    ask: 'My motor has enough power. Why does it still stall?',
+    section: 'What it decides',
+    answer: 'Pull at low speed (torque) fails first.',
+  },
+  {
+    topic: 'spindle-motor',
+    ask: 'How fast may I let the chuck turn?',
+    section: 'Safety',
+    answer: 'The top speed is the lowest of three',
+  },
 ];

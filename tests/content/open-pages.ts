@@ -10,7 +10,6 @@ const lastRooms: readonly string[] = [
   'kinds-of-control',
   'making-programs',
   'operator-panel',
-  'spindle-motor',
   'cabinet-and-heat',
   'cable-and-noise',
 ];
