@@ -50,4 +50,22 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'Safety',
     answer: 'The top speed is the lowest of three',
   },
+  {
+    topic: 'stop-circuit',
+    ask: 'Must the guard over the chuck have a switch?',
+    section: 'How to choose',
+    answer: 'A program can start the spindle while a key is in the chuck.',
+  },
+  {
+    topic: 'stop-circuit',
+    ask: 'Would a brake on the spindle not be best?',
+    section: 'How to choose',
+    answer: 'it belongs only on a spindle whose chuck is bolted, cam-locked or held by a lock',
+  },
+  {
+    topic: 'home-and-limits',
+    ask: 'Does it find home quickly or slowly?',
+    section: 'How to choose',
+    answer: 'Quickly until the switch acts, back off, then slowly again.',
+  },
 ];
