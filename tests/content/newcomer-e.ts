@@ -68,4 +68,52 @@ export const questions: readonly NewcomerQuestion[] = [
     section: 'How to choose',
     answer: 'Quickly until the switch acts, back off, then slowly again.',
   },
+  {
+    topic: 'cabinet-and-heat',
+    ask: 'Does the cabinet need a fan?',
+    section: 'How to choose',
+    answer: 'If you want no fan, because of chips, take a larger box.',
+  },
+  {
+    topic: 'cabinet-and-heat',
+    ask: 'Will my outlet be enough?',
+    section: 'How to choose',
+    answer: 'Add up the amps, and stay under 0.8 of the breaker.',
+  },
+  {
+    topic: 'cabinet-and-heat',
+    ask: 'The ground-fault device trips. May I take it out?',
+    section: 'What goes wrong, and the early sign',
+    answer: 'Nobody takes the device out',
+  },
+  {
+    topic: 'cabinet-and-heat',
+    ask: 'May I wire the mains myself?',
+    section: 'How to choose',
+    answer: 'If you cannot explain what the earth wire does and prove that it works, ask somebody who can.',
+  },
+  {
+    topic: 'cable-and-noise',
+    ask: 'What is noise?',
+    section: 'What it decides',
+    answer: "what a drive's hard switching leaves on wires beside it",
+  },
+  {
+    topic: 'cable-and-noise',
+    ask: 'Can I use simple wire?',
+    section: 'How to choose',
+    answer: 'Only with a quiet spindle, and never with servos.',
+  },
+  {
+    topic: 'cable-and-noise',
+    ask: 'How thick must the wires be?',
+    section: 'How to choose',
+    answer: 'A cable must carry a quarter more than the motor',
+  },
+  {
+    topic: 'cable-and-noise',
+    ask: 'At which end do I join the screen?',
+    section: 'How to choose',
+    answer: 'at the drive and at the motor, not twisted into a tail',
+  },
 ];

@@ -10,8 +10,6 @@ const lastRooms: readonly string[] = [
   'kinds-of-control',
   'making-programs',
   'operator-panel',
-  'cabinet-and-heat',
-  'cable-and-noise',
 ];
 
 export const openPages: ReadonlySet<string> = new Set(lastRooms);
