@@ -37,7 +37,7 @@ export const electricRisks: readonly Risk[] = [
     effect: 'The lathe cannot run, and somebody thinks of bypassing the device.',
     sign: 'It trips at switch-on, or when the spindle drive starts.',
     prevent:
-      'Leakage under 0.3 of the device, the type that the drive asks for, a short motor cable. Never remove an earth: ask an electrician.',
+      'Leakage under two fifths of the device, the type that the drive asks for, a short motor cable. Never remove an earth: ask an electrician.',
     chance: [0.15, 0.3, 0.5],
     money: [0, 90, 350],
     hours: [1, 3, 12],
