@@ -4,6 +4,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
   gt: '>',
   quot: '"',
   '#34': '"',
+  '#38': '&',
   '#39': "'",
   '#x27': "'",
 };

@@ -1,21 +1,31 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { readBuilt } from './built-page.ts';
+import { type BuiltPage, readBuilt } from './built-page.ts';
 
 const fileOf = (page: string): string => (page === '404/' ? '404.html' : `${page}index.html`);
 
-/** When the pages are built: a picture for each, robots.txt, and a sitemap where the site knows its address. */
+/** Ends the build where a link of a page leads nowhere. */
+async function refuseDeadLinks(pages: readonly BuiltPage[], dist: string, base: string): Promise<void> {
+  const { deadLinks, deadLinksSaid } = await import('./links.ts');
+  const hasFile = (path: string) => !!statSync(join(dist, path), { throwIfNoEntry: false })?.isFile();
+  const dead = deadLinks(pages, { base, hasFile });
+  if (dead.length > 0) throw new Error(deadLinksSaid(dead));
+}
+
+/** When the pages are built: a look at their links, a picture for each, robots.txt, and a sitemap where the site knows its address. */
 export function found(): AstroIntegration {
   let root = '';
+  let base = '/';
   let home: string | undefined;
   return {
     name: 'found',
     hooks: {
       'astro:config:done': ({ config }) => {
         root = fileURLToPath(config.root);
-        home = config.site && new URL(config.base.replace(/\/?$/, '/'), config.site).href;
+        base = config.base.replace(/\/?$/, '/');
+        home = config.site && new URL(base, config.site).href;
       },
       'astro:build:done': async ({ dir, pages, logger }) => {
         const { writeLists, writePictures } = await import('./write.ts');
@@ -23,6 +33,7 @@ export function found(): AstroIntegration {
         const built = pages
           .map(({ pathname }) => readBuilt(pathname, readFileSync(join(dist, fileOf(pathname)), 'utf8')))
           .sort((a, b) => (a.page < b.page ? -1 : 1));
+        await refuseDeadLinks(built, dist, base);
         const start = performance.now();
         const bytes = await writePictures(built, dist, root);
         writeLists(built, dist, home);

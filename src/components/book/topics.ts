@@ -2,6 +2,7 @@ import { type CollectionEntry, getCollection } from 'astro:content';
 import { rooms } from '../../calc/guide.ts';
 import { sectionFor } from '../../content/book-topic.ts';
 import { to } from '../../islands/shared/places.ts';
+import { topicPage } from './reading-order.ts';
 
 export type TopicEntry = CollectionEntry<'book'>;
 export type Kind = keyof typeof sectionFor;
@@ -16,7 +17,7 @@ export async function topicsInOrder(): Promise<TopicEntry[]> {
   );
 }
 
-export const topicPlace = (id: string): string => to(`book/topics/${id}/`);
+export const topicPlace = (id: string): string => to(topicPage(id));
 
 /** Where a topic page explains things of this kind. */
 export const sectionPlace = (id: string, kind: Kind): string => `${topicPlace(id)}#${sectionFor[kind]}`;
