@@ -41,9 +41,11 @@ export function InputRow({ figure, input, typed, held, fault, own, onType }: Pro
         value={held}
         onInput={(event) => onType(event.currentTarget.value)}
       />
-      <p id={`${name}-note`} class={fault ? 'field-message stop' : 'field-message'}>
-        {fault || (own ? 'from your path' : '')}
-      </p>
+      {fault || own ? (
+        <p id={`${name}-note`} class={fault ? 'field-message stop' : 'field-message'}>
+          {fault || 'from your path'}
+        </p>
+      ) : null}
     </div>
   );
 }
