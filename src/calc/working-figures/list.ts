@@ -7,6 +7,7 @@ import type { WorkingFigure } from './figure.ts';
 import { heat } from './heat.ts';
 import { play } from './play.ts';
 import { runUp } from './run-up.ts';
+import { supply } from './supply.ts';
 import { whip } from './whip.ts';
 
 /** Every working figure of the book. Pages look up here; an island takes its own file only. */
@@ -20,4 +21,5 @@ export const workingFigures: readonly WorkingFigure[] = [
   batch,
   drill,
   belt,
+  supply,
 ];

@@ -29,12 +29,12 @@ export function InputRow({ figure, input, typed, held, fault, own, onType }: Pro
           value={typed}
           onInput={(event) => onType(event.currentTarget.value)}
         />
-        <span class="field-unit">{written.unit}</span>
+        {written.unit ? <span class="field-unit">{written.unit}</span> : null}
       </span>
       <input
         type="range"
         aria-label={`${label}, slider`}
-        aria-valuetext={`${held} ${written.unit}`}
+        aria-valuetext={`${held} ${written.unit}`.trim()}
         min={low}
         max={high}
         step={step}
