@@ -1,12 +1,17 @@
 import { batch } from './batch.ts';
 import { belt } from './belt.ts';
 import { bend } from './bend.ts';
+import { cable } from './cable.ts';
 import { drill } from './drill.ts';
 import { edges } from './edges.ts';
 import type { WorkingFigure } from './figure.ts';
+import { gang } from './gang.ts';
 import { heat } from './heat.ts';
+import { leadTime } from './lead-time.ts';
+import { leakage } from './leakage.ts';
 import { play } from './play.ts';
 import { runUp } from './run-up.ts';
+import { stopping } from './stopping.ts';
 import { supply } from './supply.ts';
 import { whip } from './whip.ts';
 
@@ -22,4 +27,9 @@ export const workingFigures: readonly WorkingFigure[] = [
   drill,
   belt,
   supply,
+  cable,
+  stopping,
+  leakage,
+  gang,
+  leadTime,
 ];
