@@ -17,7 +17,9 @@ function answer({ quick = 0, usual = 0, slow = 0, ahead = 0 }: Values) {
   const there = Array.from({ length: OF }, (_, at) => after((at + 0.5) / OF)).filter(
     (each) => each <= ahead,
   ).length;
-  const climbing = curveOf(0, 1, after).map(([p, week]) => [week, p * OF] as const);
+  const within = (p: number) => Math.ceil(after(p) - 1e-9);
+  // Both ends are flat, so the shares lie closer there.
+  const climbing = curveOf(0, 1, (u) => u * u * (3 - 2 * u)).map(([, p]) => [after(p), p * OF] as const);
   return {
     say:
       there === OF
@@ -25,8 +27,8 @@ function answer({ quick = 0, usual = 0, slow = 0, ahead = 0 }: Values) {
         : 'Ordered {ahead} ahead it is there in {there} such orders. For 19 of 20, order {needed} ahead.',
     rows: [
       { id: 'there', label: 'There in time', value: there, written: orders },
-      { id: 'half', label: 'Half are there after', value: after(0.5), written: weeks },
-      { id: 'needed', label: '19 of 20 are there after', value: after(0.95), written: weeks },
+      { id: 'half', label: 'Half are there within', value: within(0.5), written: weeks },
+      { id: 'needed', label: '19 of 20 are there within', value: within(0.95), written: weeks },
     ],
     curves: [{ name: 'orders that are there', points: [[0, 0], ...climbing, [LAST, OF]] }],
     mark: [ahead, there],

@@ -44,7 +44,7 @@ function answer({
     say:
       (rapid <= corner
         ? 'At {rapid} the motor still has all of its {torque}: on {supply} it keeps them up to {corner}.'
-        : 'On {supply} the motor keeps its {full} up to {corner}; at {rapid} {torque} are left.') +
+        : 'On {supply} the motor keeps its {full} up to {corner}; at {rapid} it has {torque} left.') +
       (supply > useful ? ' More than {useful} makes heat in this winding and little else.' : ''),
     rows: [
       { id: 'full', label: 'Torque when slow', value: torqueAt(0), written: newtonMetre },

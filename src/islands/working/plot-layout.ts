@@ -1,7 +1,7 @@
 import type { FigureAnswer, WorkingFigure } from '../../calc/working-figures/figure.ts';
 
-/** How much higher than what stands at the reader's place the picture goes, where a curve climbs on. */
-const ROOM = 1.6;
+/** Curves are shown whole up to so many times the height at the reader's place; what climbs on is cut a little above that place. */
+const [WHOLE, CUT] = [2.5, 1.6];
 /** Most parts that an axis is cut into. */
 const PARTS = 5;
 
@@ -44,11 +44,11 @@ function heightNear(points: FigureAnswer['curves'][number]['points'], x: number)
   return x1 === x0 ? y1 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
 }
 
-/** The top of the picture: all there is to see, but never so much that the reader's place lies flat at the foot. */
+/** The top of the picture, so that the reader's place never lies flat at its foot. */
 function topOf({ curves, mark }: FigureAnswer): number {
   const highest = Math.max(mark[1], ...curves.flatMap(({ points }) => points.map(([, y]) => y)));
   const here = Math.max(mark[1], ...curves.map(({ points }) => heightNear(points, mark[0])));
-  return here > 0 ? Math.min(highest, here * ROOM) : highest;
+  return here > 0 && highest > here * WHOLE ? here * CUT : highest;
 }
 
 /** Where things stand in the picture; curves are cut off where they climb out of it. */

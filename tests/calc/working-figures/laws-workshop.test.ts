@@ -111,12 +111,12 @@ test('lead-time: never more than 20, never fewer when ordered earlier, all of th
   );
 });
 
-test('lead-time: where quick and slow lie equally far from the usual, half are there by the usual', () => {
+test('lead-time: where quick and slow lie equally far from the usual, half are there by the week of the usual', () => {
   fc.assert(
     fc.property(within(leadTime), ({ usual = 1, quick = 1, ahead = 1 }) => {
       const away = Math.abs(usual - quick);
       const even = { quick: usual - away, usual, slow: usual + away, ahead };
-      expect(said(leadTime, 'half', even)).toBeCloseTo(usual, 9);
+      expect(said(leadTime, 'half', even)).toBe(Math.ceil(usual - 1e-6));
     }),
     RUNS,
   );
