@@ -67,11 +67,18 @@ export interface WorkingFigure {
   readonly inputs: readonly FigureInput[];
   readonly across: Axis;
   readonly up: Axis;
+  /** Own figures are taken only on a path on which this one arises: a servo has no place in a figure of steppers. */
+  readonly ownWith?: string;
   /** Ids of the formulas that it is made of. */
   readonly formulas: readonly string[];
   readonly answer: (values: Values) => FigureAnswer;
 }
 
+export const perMinute = { unit: 'mm/min', per: 60_000 } as const;
+export const volt = { unit: 'V', per: 1 } as const;
+export const ampere = { unit: 'A', per: 1 } as const;
+export const newtonMetre = { unit: 'N·m', per: 1 } as const;
+export const percent = { unit: '%', per: 100 } as const;
 export const mm = { unit: 'mm', per: 1000 } as const;
 export const rpm = { unit: 'rpm', per: 60 } as const;
 export const newton = { unit: 'N', per: 1 } as const;

@@ -1,5 +1,5 @@
 import { threadFeed, threadRunUp } from '../formulas/thread.ts';
-import { curveOf, mm, rpm, type Values, type WorkingFigure } from './figure.ts';
+import { curveOf, mm, perMinute, rpm, type Values, type WorkingFigure } from './figure.ts';
 
 const SPEED = { low: 50, high: 2000 };
 /** Spare pitches in which carriage and spindle fall into step; common practice. */
@@ -25,8 +25,6 @@ function answer({ pitch = 0, speed = 0, acceleration = 1 }: Values) {
     mark: [speed, room],
   } as const;
 }
-
-const perMinute = { unit: 'mm/min', per: 60_000 } as const;
 
 /** Room in front of a thread until the carriage keeps pace with the spindle. */
 export const runUp: WorkingFigure = {

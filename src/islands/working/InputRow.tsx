@@ -29,21 +29,23 @@ export function InputRow({ figure, input, typed, held, fault, own, onType }: Pro
           value={typed}
           onInput={(event) => onType(event.currentTarget.value)}
         />
-        <span class="field-unit">{written.unit}</span>
+        {written.unit ? <span class="field-unit">{written.unit}</span> : null}
       </span>
       <input
         type="range"
         aria-label={`${label}, slider`}
-        aria-valuetext={`${held} ${written.unit}`}
+        aria-valuetext={`${held} ${written.unit}`.trim()}
         min={low}
         max={high}
         step={step}
         value={held}
         onInput={(event) => onType(event.currentTarget.value)}
       />
-      <p id={`${name}-note`} class={fault ? 'field-message stop' : 'field-message'}>
-        {fault || (own ? 'from your path' : '')}
-      </p>
+      {fault || own ? (
+        <p id={`${name}-note`} class={fault ? 'field-message stop' : 'field-message'}>
+          {fault || 'from your path'}
+        </p>
+      ) : null}
     </div>
   );
 }

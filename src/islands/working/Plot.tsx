@@ -1,6 +1,6 @@
 import type { FigureAnswer, WorkingFigure } from '../../calc/working-figures/figure.ts';
 import { threeFigures } from '../shared/quantity.ts';
-import { BOTTOM, HEIGHT, LEFT, layoutPlot, RIGHT, TOP, WIDTH } from './plot-layout.ts';
+import { layoutPlot } from './plot-layout.ts';
 
 interface Props {
   readonly figure: WorkingFigure;
@@ -8,77 +8,93 @@ interface Props {
   readonly sentence: string;
 }
 
-/** What climbs out of the picture is cut off at its edge. */
-const [ROOM_WIDE, ROOM_HIGH] = [RIGHT - LEFT, BOTTOM - TOP];
-const ROOM = `${LEFT} ${TOP} ${ROOM_WIDE} ${ROOM_HIGH}`;
-
 type Layout = ReturnType<typeof layoutPlot>;
 
-function Axes({ figure, plot }: { figure: WorkingFigure; plot: Layout }) {
+const percent = (part: number): string => `${Number(part.toFixed(2))}%`;
+
+/** Rules at round figures, the figures outside, and the two axes over them. */
+function Axes({ plot }: { plot: Layout }) {
   return (
     <>
-      <path class="axis-line" d={`M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}`} />
       {plot.across.map(({ at, value }) => (
-        <text key={at} x={at} y={BOTTOM + 15} font-size="13" text-anchor="middle">
-          {threeFigures(value)}
-        </text>
+        <g key={at}>
+          <line class="working-rule" x1={percent(at)} x2={percent(at)} y1="0" y2="100%" />
+          <text x={percent(at)} y="100%" dy="1.4em" text-anchor="middle">
+            {threeFigures(value)}
+          </text>
+        </g>
       ))}
       {plot.up.map(({ at, value }) => (
-        <text key={at} x={LEFT - 6} y={at + 4} font-size="13" text-anchor="end">
-          {threeFigures(value)}
-        </text>
+        <g key={at}>
+          <line class="working-rule" x1="0" x2="100%" y1={percent(at)} y2={percent(at)} />
+          <text x="0" dx="-0.5em" y={percent(at)} dy="0.35em" text-anchor="end">
+            {threeFigures(value)}
+          </text>
+        </g>
       ))}
-      <text class="quiet-text" x={(LEFT + RIGHT) / 2} y={HEIGHT - 8} font-size="13" text-anchor="middle">
-        {figure.across.label}
-      </text>
+      <line class="axis-line" x1="0" x2="0" y1="0" y2="100%" />
+      <line class="axis-line" x1="0" x2="100%" y1="100%" y2="100%" />
     </>
   );
 }
 
+/** The curves stretch with the picture, their strokes do not; what climbs out is cut off at its edge. */
+function Curves({ answer, plot }: { answer: FigureAnswer; plot: Layout }) {
+  return (
+    <svg aria-hidden="true" width="100%" height="100%" viewBox="0 0 100 100" preserveAspectRatio="none">
+      {answer.curves.map(({ name, points, broken }) => (
+        <polyline
+          key={name}
+          class={broken ? 'working-curve broken' : 'working-curve'}
+          points={points.map(([x, y]) => `${plot.x(x).toFixed(2)},${plot.y(y).toFixed(2)}`).join(' ')}
+        />
+      ))}
+    </svg>
+  );
+}
+
 /** The reader's point with its dimensions to both axes. */
-function Mark({ at: [x, y] }: { at: readonly [number, number] }) {
+function Mark({ x, y }: { x: string; y: string }) {
   return (
     <>
-      <path class="working-lead" d={`M${LEFT} ${y}H${x}V${BOTTOM}`} />
+      <line class="working-lead" x1="0" x2={x} y1={y} y2={y} />
+      <line class="working-lead" x1={x} x2={x} y1={y} y2="100%" />
       <circle class="working-mark" cx={x} cy={y} r="5" />
     </>
   );
 }
 
-/** The curves of a figure with the reader's point; the table below says the same. */
+function Key({ curves }: Pick<FigureAnswer, 'curves'>) {
+  return (
+    <ul class="working-key small">
+      {curves.map(({ name, broken }) => (
+        <li key={name}>
+          <span aria-hidden="true" class={broken ? 'working-dash broken' : 'working-dash'} />
+          {name}
+        </li>
+      ))}
+      <li>
+        <span aria-hidden="true" class="working-dot" />
+        where you stand
+      </li>
+    </ul>
+  );
+}
+
+/** The curves of a figure with the reader's point; the table below says the same. Letters keep their size at every width. */
 export function Plot({ figure, answer, sentence }: Props) {
   const plot = layoutPlot(figure, answer);
-  const { up } = figure;
-  const [markX, markY] = answer.mark;
+  const [x, y] = answer.mark;
   return (
     <div class="working-picture">
-      <p class="small quiet working-up">{up.label}</p>
-      <svg class="drawing" role="img" aria-label={sentence} width="560" viewBox={`0 0 ${WIDTH} ${HEIGHT}`}>
-        <svg aria-hidden="true" x={LEFT} y={TOP} width={ROOM_WIDE} height={ROOM_HIGH} viewBox={ROOM}>
-          {answer.curves.map(({ name, points, broken }) => (
-            <polyline
-              key={name}
-              class={broken ? 'working-curve broken' : 'working-curve'}
-              vector-effect="non-scaling-stroke"
-              points={points.map(([x, y]) => `${plot.x(x).toFixed(1)},${plot.y(y).toFixed(1)}`).join(' ')}
-            />
-          ))}
-        </svg>
-        <Axes figure={figure} plot={plot} />
-        <Mark at={[plot.x(markX), plot.y(markY)]} />
+      <p class="small quiet">{figure.up.label}</p>
+      <svg class="drawing working-plot" role="img" aria-label={sentence}>
+        <Axes plot={plot} />
+        <Curves answer={answer} plot={plot} />
+        <Mark x={percent(plot.x(x))} y={percent(plot.y(y))} />
       </svg>
-      <ul class="working-key small">
-        {answer.curves.map(({ name, broken }) => (
-          <li key={name}>
-            <span aria-hidden="true" class={broken ? 'working-dash broken' : 'working-dash'} />
-            {name}
-          </li>
-        ))}
-        <li>
-          <span aria-hidden="true" class="working-dot" />
-          where you stand
-        </li>
-      </ul>
+      <p class="small quiet working-across">{figure.across.label}</p>
+      <Key curves={answer.curves} />
     </div>
   );
 }

@@ -90,6 +90,7 @@ export function Working({ figure }: { readonly figure: WorkingFigure }) {
   const answer = figure.answer(values);
   const sentence = sentenceOf(figure, values, answer);
   const isOwn = (id: string) => own?.[id] !== undefined && own[id] === values[id];
+  const isOfLathe = figure.inputs.some((input) => input.own);
   const anyOwn = figure.inputs.some(({ id }) => isOwn(id));
   return (
     <div class="working-body">
@@ -123,10 +124,12 @@ export function Working({ figure }: { readonly figure: WorkingFigure }) {
       </fieldset>
       <p class="small quiet">
         {anyOwn
-          ? 'From your path, where it is marked; the rest is of an example, a medium lathe.'
+          ? 'From your path, where it is marked; the rest is of an example.'
           : touched
-            ? 'Your figures; the rest is of an example, a medium lathe.'
-            : 'An example: a medium lathe.'}
+            ? 'Your figures; the rest is of an example.'
+            : isOfLathe
+              ? 'An example: a medium lathe.'
+              : 'An example.'}
       </p>
       <Plot figure={figure} answer={answer} sentence={sentence} />
       <p class="working-says">{sentence}</p>

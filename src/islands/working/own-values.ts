@@ -14,12 +14,13 @@ function fragmentInHand(): string | undefined {
 }
 
 /** What the design of the reader's path has for the inputs of a figure, SI; undefined without a path. */
-export async function ownValues({ inputs }: WorkingFigure): Promise<Values | undefined> {
+export async function ownValues({ inputs, ownWith }: WorkingFigure): Promise<Values | undefined> {
   const fragment = fragmentInHand();
   if (fragment === undefined) return undefined;
   const { path } = decodePath(fragment);
   const wanted = inputs.flatMap(({ own }) => (own ? [own] : []));
-  const design = await ask('design', path, wanted);
+  const design = await ask('design', path, ownWith ? [...wanted, ownWith] : wanted);
+  if (ownWith && !design[ownWith]) return undefined;
   return Object.fromEntries(
     inputs.flatMap(({ id, own, written, low, high }) => {
       const value = own ? design[own]?.value : undefined;

@@ -7,7 +7,7 @@ import { belt } from '../../../src/calc/working-figures/belt.ts';
 import { bend } from '../../../src/calc/working-figures/bend.ts';
 import { drill } from '../../../src/calc/working-figures/drill.ts';
 import { edges } from '../../../src/calc/working-figures/edges.ts';
-import { exampleOf, type Values, type WorkingFigure } from '../../../src/calc/working-figures/figure.ts';
+import { exampleOf } from '../../../src/calc/working-figures/figure.ts';
 import { heat } from '../../../src/calc/working-figures/heat.ts';
 import { workingFigures } from '../../../src/calc/working-figures/list.ts';
 import { play } from '../../../src/calc/working-figures/play.ts';
@@ -15,29 +15,9 @@ import { runUp } from '../../../src/calc/working-figures/run-up.ts';
 import { whip } from '../../../src/calc/working-figures/whip.ts';
 import { referencePaths } from '../../../src/content/reference-paths.ts';
 import { tolerance } from '../../published/row.ts';
-import { rows } from '../../published/rows.ts';
-
-const RUNS = { numRuns: 100 };
-
-/** What a row of the table says, in the unit that it is written in. */
-function said(figure: WorkingFigure, id: string, values: Values): number {
-  const row = figure.answer(values).rows.find((each) => each.id === id)!;
-  return row.value * row.written.per;
-}
-
-const within = (figure: WorkingFigure) =>
-  fc.record(
-    Object.fromEntries(
-      figure.inputs.map(({ id, low, high, written }) => [
-        id,
-        fc.double({ min: low / written.per, max: high / written.per, noNaN: true }),
-      ]),
-    ),
-  );
+import { printed, RUNS, said, within } from './said.ts';
 
 describe('against printed figures', () => {
-  const printed = (formula: string, needs: (inputs: Readonly<Record<string, unknown>>) => boolean) =>
-    rows.filter((row) => row.formula === formula && needs(row.inputs));
   const heldSo = ({ endFixity }: Readonly<Record<string, unknown>>) => endFixity === 'fixed-supported';
 
   test.each(printed('screw-whirl-speed', heldSo).filter(({ unit }) => unit === 'turns a minute'))(

@@ -1,10 +1,10 @@
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { exampleOf } from '../../../src/calc/working-figures/figure.ts';
+import { exampleOf, type WorkingFigure } from '../../../src/calc/working-figures/figure.ts';
 import { workingFigures } from '../../../src/calc/working-figures/list.ts';
 import { whip } from '../../../src/calc/working-figures/whip.ts';
 import { sentenceOf } from '../../../src/islands/working/answer-text.ts';
-import { BOTTOM, layoutPlot, roundUp, TOP } from '../../../src/islands/working/plot-layout.ts';
+import { layoutPlot, roundMarks, roundUp } from '../../../src/islands/working/plot-layout.ts';
 import { readTyped } from '../../../src/islands/working/typed.ts';
 import { Working } from '../../../src/islands/working/Working.tsx';
 
@@ -65,17 +65,31 @@ test.each([
   expect(roundUp(value)).toBeCloseTo(top, 12);
 });
 
+test.each([
+  { from: 150, to: 1500, marks: [500, 1000, 1500] },
+  { from: 0, to: 0.1, marks: [0, 0.02, 0.04, 0.06, 0.08, 0.1] },
+  { from: 56, to: 86, marks: [60, 70, 80] },
+])('an axis from $from to $to is marked at round figures', ({ from, to, marks }) => {
+  expect(roundMarks(from, to)).toEqual(marks);
+});
+
+const everyEnd = (figure: WorkingFigure) =>
+  (['low', 'high', 'example'] as const).map((end) =>
+    Object.fromEntries(figure.inputs.map((input) => [input.id, input[end] / input.written.per])),
+  );
+
 test.each(workingFigures)(
-  '$id: the reader’s point lies inside the picture, the least and the most put in',
+  '$id: the reader’s point lies inside the picture and its axes are marked, the least and the most put in',
   (figure) => {
-    for (const end of ['low', 'high', 'example'] as const) {
-      const values = Object.fromEntries(
-        figure.inputs.map((input) => [input.id, input[end] / input.written.per]),
-      );
+    for (const values of everyEnd(figure)) {
       const answer = figure.answer(values);
-      const y = layoutPlot(figure, answer).y(answer.mark[1]);
-      expect(y).toBeGreaterThanOrEqual(TOP);
-      expect(y).toBeLessThanOrEqual(BOTTOM);
+      const plot = layoutPlot(figure, answer);
+      for (const at of [plot.x(answer.mark[0]), plot.y(answer.mark[1])]) {
+        expect(at).toBeGreaterThanOrEqual(-1e-9);
+        expect(at).toBeLessThanOrEqual(100 + 1e-9);
+      }
+      expect(plot.across.length).toBeGreaterThanOrEqual(2);
+      expect(plot.up.length).toBeGreaterThanOrEqual(2);
       expect(sentenceOf(figure, values, answer)).not.toMatch(/[{}]|NaN|–/);
     }
   },

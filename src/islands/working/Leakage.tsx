@@ -1,0 +1,4 @@
+import { leakage } from '../../calc/working-figures/leakage.ts';
+import { Working } from './Working.tsx';
+
+export const Leakage = () => <Working figure={leakage} />;
