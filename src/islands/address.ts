@@ -34,8 +34,8 @@ export function setTail(text: string): void {
   writeFragment(mark.fragment);
 }
 
-/** An anchor inside the page, and no path. */
-const isAnchor = (fragment: string): boolean => fragment !== '' && document.getElementById(fragment) !== null;
+/** An anchor inside the page, drawn or still to be drawn: a path begins with a number. */
+const isAnchor = (fragment: string): boolean => /^[a-z][^?=;&]*$/i.test(fragment);
 
 /** The line of work that wrote the present entry of the history. */
 export function lineOfEntry(): string | undefined {
