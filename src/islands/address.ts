@@ -1,5 +1,6 @@
 import { firstOf } from '../link/pairs.ts';
 import { recall, remember } from './memory.ts';
+import { isDrawnLate } from './shared/places.ts';
 
 /**
  * The address bar holds the path. Entries of the history that this tab wrote carry the name of their line of work, which
@@ -34,8 +35,9 @@ export function setTail(text: string): void {
   writeFragment(mark.fragment);
 }
 
-/** An anchor inside the page, drawn or still to be drawn: a path begins with a number. */
-const isAnchor = (fragment: string): boolean => /^[a-z][^?=;&]*$/i.test(fragment);
+/** An anchor inside the page, and no path. */
+const isAnchor = (fragment: string): boolean =>
+  fragment !== '' && (document.getElementById(fragment) !== null || isDrawnLate(fragment));
 
 /** The line of work that wrote the present entry of the history. */
 export function lineOfEntry(): string | undefined {

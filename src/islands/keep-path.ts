@@ -1,4 +1,4 @@
-import { anchorIn, isPath, placeIn, withPlace } from './asked-place.ts';
+import { anchorIn, isDrawnLate, isPath, placeIn, withPlace } from './asked-place.ts';
 import { reach, show, unfold } from './reach-place.ts';
 
 /**
@@ -51,7 +51,7 @@ function arrive(): void {
   const anchor = anchorIn(hash);
   const target = anchor === undefined ? null : document.getElementById(anchor);
   if (target && unfold(target)) target.scrollIntoView();
-  if (anchor !== undefined && !target)
+  if (anchor !== undefined && !target && isDrawnLate(anchor))
     window.history.replaceState(window.history.state, '', withPlace(search, anchor));
   const place = placeIn(window.location.search);
   const [visit] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];

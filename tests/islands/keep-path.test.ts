@@ -1,9 +1,9 @@
 // A link with an anchor keeps both the owner's path and its place, and a page shows the place that it was asked for.
 import { fireEvent } from '@testing-library/preact';
 import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
-import { anchorIn, isPath, placeIn, withPlace } from '../../src/islands/asked-place.ts';
+import { anchorIn, isDrawnLate, isPath, placeIn, withPlace } from '../../src/islands/asked-place.ts';
 import { reach } from '../../src/islands/reach-place.ts';
-import { askedPlace } from '../../src/islands/shared/places.ts';
+import { askedPlace, isDrawnLate as isDrawnLateForIslands } from '../../src/islands/shared/places.ts';
 
 const PATH = '#2?s=light';
 const at = (place: string) => window.history.replaceState(null, '', place);
@@ -90,4 +90,15 @@ test('the islands read the place that the script of the page wrote', () => {
   expect(askedPlace()).toBe('check-lash');
   at('/plan/');
   expect(askedPlace()).toBeUndefined();
+});
+
+test.each([
+  ['checks', true],
+  ['check-carriage-rapid', true],
+  ['bench-measure-play', true],
+  ['how-are-you', false],
+  ['checks?s=a', false],
+])('%s is the anchor of something drawn late: %s', (anchor, is) => {
+  expect(isDrawnLate(anchor)).toBe(is);
+  expect(isDrawnLateForIslands(anchor)).toBe(is);
 });

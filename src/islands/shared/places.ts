@@ -31,3 +31,7 @@ export const askedPlace = (): string | undefined =>
   typeof window === 'undefined'
     ? undefined
     : (new URLSearchParams(window.location.search).get('place') ?? undefined);
+
+/** Whether a fragment is an anchor of something that a page draws when it has its figures: the script of the page asks the same. */
+export const isDrawnLate = (fragment: string): boolean =>
+  /^(bench|check|part|risk|setting|stage|task)(s|-[a-z0-9-]+)$/.test(fragment);
