@@ -11,19 +11,24 @@ function dropDirectiveNoise(level, log, handler) {
   if (log.code !== 'MODULE_LEVEL_DIRECTIVE') handler(level, log);
 }
 
-const KNOWN = fileURLToPath(new URL('./src/link/known.ts', import.meta.url));
+const WORKED_OUT = [
+  'link/known',
+  ...['topics', 'checks', 'parts', 'tasks', 'risks'].map((name) => `content/told/${name}`),
+];
+const worked = WORKED_OUT.map((name) => fileURLToPath(new URL(`./src/${name}.ts`, import.meta.url)));
 
 const firstColours = readFileSync(new URL('./src/layouts/first-colours.js', import.meta.url));
 const hashOf = (script) => `sha256-${createHash('sha256').update(script).digest('base64')}`;
 
-/** Puts the lists that a module comes to in its place, so that pages do not load what the lists were made from. */
-function workedOut(path) {
+/** Puts the lists that modules come to in their place, so that pages do not load what the lists were made from. */
+function workedOut(paths) {
+  const modules = new Set(paths.map((path) => path.replaceAll('\\', '/')));
   return {
     name: 'worked-out',
     enforce: 'pre',
     async load(id) {
-      if (id !== path.replaceAll('\\', '/')) return null;
-      const lists = Object.entries(await import(pathToFileURL(path).href));
+      if (!modules.has(id)) return null;
+      const lists = Object.entries(await import(pathToFileURL(id).href));
       return lists.map(([name, list]) => `export const ${name} = ${JSON.stringify(list)};`).join('\n');
     },
   };
@@ -54,5 +59,5 @@ export default defineConfig({
       ],
     },
   },
-  vite: { plugins: [workedOut(KNOWN)], build: { rolldownOptions: { onLog: dropDirectiveNoise } } },
+  vite: { plugins: [workedOut(worked)], build: { rolldownOptions: { onLog: dropDirectiveNoise } } },
 });

@@ -1,5 +1,6 @@
 import { firstOf } from '../link/pairs.ts';
 import { recall, remember } from './memory.ts';
+import { isDrawnLate } from './shared/places.ts';
 
 /**
  * The address bar holds the path. Entries of the history that this tab wrote carry the name of their line of work, which
@@ -35,7 +36,8 @@ export function setTail(text: string): void {
 }
 
 /** An anchor inside the page, and no path. */
-const isAnchor = (fragment: string): boolean => fragment !== '' && document.getElementById(fragment) !== null;
+const isAnchor = (fragment: string): boolean =>
+  fragment !== '' && (document.getElementById(fragment) !== null || isDrawnLate(fragment));
 
 /** The line of work that wrote the present entry of the history. */
 export function lineOfEntry(): string | undefined {

@@ -1,24 +1,34 @@
+import { anchorIn, isDrawnLate, isPath, placeIn, withPlace } from './asked-place.ts';
+import { reach, show, unfold } from './reach-place.ts';
+
 /**
- * Links marked with data-keep-path carry the path that stands in the address bar, and links inside the page leave it
- * alone: a fragment has room for one of the two only. Of a comparison the first path is carried.
+ * Links marked with data-keep-path carry the path that stands in the address bar; their anchor goes before it. Of a
+ * comparison the first path is carried. A page that was asked for at a place is shown there.
  */
-const isPath = (fragment: string): boolean => /^#?\d+\?/.test(fragment);
+const pathNow = (): string | undefined =>
+  isPath(window.location.hash) ? window.location.hash.split(';')[0] : undefined;
 
 function carry(link: HTMLAnchorElement): void {
-  if (isPath(window.location.hash)) link.hash = window.location.hash.split(';')[0]!;
+  const path = pathNow();
+  if (path === undefined) return;
+  const anchor = anchorIn(link.hash);
+  if (anchor !== undefined) link.search = withPlace(link.search, anchor);
+  link.hash = path;
 }
 
 function carryAll(): void {
   for (const link of document.querySelectorAll<HTMLAnchorElement>('a[data-keep-path]')) carry(link);
 }
 
-/** Moves the focus to the target of a link inside the page without touching the address. */
+/** Goes to the target of a link inside the page; the path stays where it is, and Back leads to where the reader was. */
 function stayOnPage(link: HTMLAnchorElement, event: Event): void {
-  const target = document.getElementById(link.hash.slice(1));
-  if (!target || !isPath(window.location.hash)) return;
+  const anchor = link.hash.slice(1);
+  const target = document.getElementById(anchor);
+  if (!target || pathNow() === undefined) return;
   event.preventDefault();
-  target.scrollIntoView();
-  target.focus({ preventScroll: true });
+  const { search, hash } = window.location;
+  window.history.pushState(window.history.state, '', withPlace(search, anchor) + hash);
+  show(target);
 }
 
 function onPress(event: Event): void {
@@ -28,6 +38,27 @@ function onPress(event: Event): void {
   else if (event.type === 'click' && link.getAttribute('href')?.startsWith('#')) stayOnPage(link, event);
 }
 
+/** Where the reader comes back to a page the browser has the place; what is drawn late is beyond it. */
+function comeBack(place: string): void {
+  const look = () => (window.scrollY > 0 ? undefined : reach(place));
+  if (document.readyState === 'complete') look();
+  else window.addEventListener('load', look, { once: true });
+}
+
+/** Shows what the address asks for. An anchor that is still to be drawn makes room for the path that will come. */
+function arrive(): void {
+  const { hash, search } = window.location;
+  const anchor = anchorIn(hash);
+  const target = anchor === undefined ? null : document.getElementById(anchor);
+  if (target && unfold(target)) target.scrollIntoView();
+  if (anchor !== undefined && !target && isDrawnLate(anchor))
+    window.history.replaceState(window.history.state, '', withPlace(search, anchor));
+  const place = placeIn(window.location.search);
+  const [visit] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+  if (place !== undefined) (visit?.type === 'navigate' ? reach : comeBack)(place);
+}
+
+arrive();
 carryAll();
 document.addEventListener('halfnut:path', carryAll);
 for (const kind of ['click', 'auxclick', 'contextmenu', 'focusin'])

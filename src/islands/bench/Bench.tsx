@@ -7,7 +7,7 @@ import { Send } from '../share/Send.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { counted, hours, hoursRange, middleHalf } from '../shared/format.ts';
 import { Notices } from '../shared/Notices.tsx';
-import { to } from '../shared/places.ts';
+import { isAskedFor, to } from '../shared/places.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { $path, $report, start } from '../stores.ts';
 import { ShelfList } from './ShelfList.tsx';
@@ -96,7 +96,13 @@ function Next({ report, working, names }: Props) {
 /** One stage at a time, the one in hand first; every other is a press away. */
 function StageByStage({ report, working, names }: Props) {
   const inHand = report.stages.find(({ tasks }) => tasks.some(({ id }) => id === working.next));
-  const [chosen, setChosen] = useState<string>();
+  const asked = report.stages.find(({ tasks }) =>
+    isAskedFor(
+      'bench',
+      tasks.map(({ id }) => id),
+    ),
+  );
+  const [chosen, setChosen] = useState<string | undefined>(asked?.id);
   const stage = report.stages.find(({ id }) => id === chosen) ?? inHand ?? report.stages[0];
   if (!stage) return null;
   const doneOf = (ids: readonly { id: string }[]) =>

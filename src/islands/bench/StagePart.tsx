@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { PlannedTask, StagePlan } from '../../calc/evaluate.ts';
 import type { TaskStand, Working } from '../../calc/working.ts';
+import { isAskedFor } from '../shared/places.ts';
 import { type Names, TaskCard, TaskTick } from './TaskCard.tsx';
 
 interface Props {
@@ -22,7 +23,7 @@ function Row({
   working,
   names,
 }: Omit<Props, 'stage'> & { task: PlannedTask; stand: TaskStand }) {
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState(isAskedFor('bench', [task.id]));
   return (
     <li class={`bench-task is-${stand.standing}`} id={`bench-${task.id}`} tabIndex={-1}>
       <div class="bench-row">

@@ -3,12 +3,14 @@ import { useEffect, useState } from 'preact/hooks';
 import { nothingDone } from '../../calc/core/progress.ts';
 import type { PlannedTask } from '../../calc/evaluate.ts';
 import type { MeasuredReading, TaskStand } from '../../calc/working.ts';
+import { tasks } from '../../content/told/tasks.ts';
 import { today } from '../buy/day.ts';
 import { parseFigure } from '../lathe/parse.ts';
 import { CannotUndo } from '../plan/Glyphs.tsx';
 import { taskHours } from '../plan/words.ts';
 import { setNote, setSpent, tick } from '../progress.ts';
 import { plain } from '../shared/format.ts';
+import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { $path } from '../stores.ts';
 import { ReadingField } from './ReadingField.tsx';
 
@@ -142,6 +144,7 @@ export function TaskCard({ task, stand, readings, names }: Props) {
       {task.note ? <p class="small">{task.note}</p> : null}
       <p>
         <b>Done when:</b> {task.test}
+        <ReadAbout kind="tasks" told={tasks} id={task.id} />
       </p>
       {mine.map((reading) => (
         <ReadingField key={reading.id} reading={reading} nameOf={names.task} />

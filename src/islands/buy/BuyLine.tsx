@@ -2,10 +2,12 @@ import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import type { PurchaseState } from '../../calc/core/purchase.ts';
 import type { BillLine, Report } from '../../calc/evaluate.ts';
+import { parts } from '../../content/told/parts.ts';
 import { priceRange } from '../plan/words.ts';
 import { setPurchase, setState } from '../purchases.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { exactText } from '../shared/format.ts';
+import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { $path, setOwned } from '../stores.ts';
 import { today } from './day.ts';
@@ -171,6 +173,7 @@ export function BuyLine({ line, report }: { line: BillLine; report: Report }) {
         <b>{quantityWords(line)}</b> {neededFor(line, report)}.{' '}
         <span class="quiet">Why: {reasonWords(line)}.</span>
         {line.state === 'returned' ? <b> Sent back; needed again.</b> : null}
+        <ReadAbout kind="parts" told={parts} id={line.part} />
       </p>
       <Seller line={line} />
       <Blanks line={line} />

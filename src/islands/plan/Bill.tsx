@@ -3,7 +3,7 @@ import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
-import { to } from '../shared/places.ts';
+import { isAskedFor, to } from '../shared/places.ts';
 import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { BillRow } from './BillRow.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
@@ -12,7 +12,8 @@ import { priceRange } from './words.ts';
 const HEADS = ['Part, and why it is there', 'Quantity', 'Each', 'Line', 'Days to arrive', 'On arrival'];
 
 function Group({ name, lines }: { name: string; lines: readonly BillLine[] }) {
-  const fold = useFold();
+  const ids = lines.map(({ part }) => part);
+  const fold = useFold(isAskedFor('part', ids));
   if (lines.length === 0) return null;
   return (
     <tbody class={`group foldable${fold.shutClass}`}>

@@ -1,5 +1,7 @@
 import type { BillLine } from '../../calc/evaluate.ts';
+import { parts } from '../../content/told/parts.ts';
 import { plain } from '../shared/format.ts';
+import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { spanText } from '../shared/span.ts';
 import { asCell, asRow, asRowHead } from '../shared/table-roles.ts';
 import { Ticked } from './Glyphs.tsx';
@@ -21,6 +23,7 @@ function Name({ line }: { line: BillLine }) {
       {said ? <b class="bill-tag"> {said}</b> : null}
       <span class="task-note">{line.note}</span>
       <span class="task-note">Why: {line.reasons.join('; ')}.</span>
+      <ReadAbout kind="parts" told={parts} id={line.part} />
     </Ticked>
   );
 }
@@ -45,7 +48,7 @@ function NotesOnPaper({ line }: { line: BillLine }) {
 export function BillRow({ line }: { line: BillLine }) {
   return (
     <>
-      <tr {...asRow} class={line.owned ? 'is-owned' : undefined}>
+      <tr {...asRow} class={line.owned ? 'is-owned' : undefined} id={`part-${line.part}`}>
         <th {...asRowHead}>
           <Name line={line} />
         </th>

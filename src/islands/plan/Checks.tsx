@@ -3,9 +3,12 @@ import type { Check } from '../../calc/core/check.ts';
 import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { factById } from '../../calc/facts.ts';
+import { checks } from '../../content/told/checks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
 import { marginText } from '../shared/margin.ts';
+import { isAskedFor } from '../shared/places.ts';
+import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Limits, Side } from '../why/CheckSides.tsx';
@@ -36,6 +39,7 @@ function About({ check, path, labels }: { check: Check } & Shown) {
       {result === 'ok' ? null : <QuestionLinks decisions={decisions} />}
       <WaysToClear check={check} path={path} labels={labels} />
       <Accept check={check} />
+      <ReadAbout kind="checks" told={checks} id={check.id} />
     </>
   );
 }
@@ -62,7 +66,7 @@ function NotesOnPaper({ check }: { check: Check }) {
 function Row({ check, ...shown }: { check: Check } & Shown) {
   return (
     <>
-      <tr {...asRow} class={`is-${check.result}`}>
+      <tr {...asRow} class={`is-${check.result}`} id={`check-${check.id}`}>
         <th {...asRowHead}>
           {check.label}
           <About check={check} {...shown} />
@@ -88,7 +92,9 @@ function Row({ check, ...shown }: { check: Check } & Shown) {
 }
 
 function Room({ room, ...shown }: { room: RoomOfChecks } & Shown) {
-  const fold = useFold(room.checks.some(({ result }) => result === 'stop' || result === 'look'));
+  const isGrave = room.checks.some(({ result }) => result === 'stop' || result === 'look');
+  const ids = room.checks.map(({ id }) => id);
+  const fold = useFold(isGrave || isAskedFor('check', ids));
   return (
     <tbody class={`group foldable${fold.shutClass}`}>
       <tr {...asRow}>

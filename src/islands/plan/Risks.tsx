@@ -1,6 +1,9 @@
 import type { Report, RiskRow } from '../../calc/evaluate.ts';
+import { risks } from '../../content/told/risks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
+import { isAskedFor } from '../shared/places.ts';
+import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Why } from '../why/Why.tsx';
@@ -44,7 +47,7 @@ function NotesOnPaper({ risk }: { risk: RiskRow }) {
 function Row({ risk }: { risk: RiskRow }) {
   return (
     <>
-      <tr {...asRow}>
+      <tr {...asRow} id={`risk-${risk.id}`}>
         <th {...asRowHead}>
           {risk.name}
           <span class="task-note">
@@ -53,6 +56,7 @@ function Row({ risk }: { risk: RiskRow }) {
           {risk.levers.length > 0 ? (
             <span class="task-note">Here: {risk.levers.map(({ why }) => why).join('; ')}.</span>
           ) : null}
+          <ReadAbout kind="risks" told={risks} id={risk.id} />
         </th>
         <td {...asCell} data-label="How often">
           <Why asked={{ kind: 'risk', id: risk.id }} name={`how often: ${risk.name}`}>
@@ -89,10 +93,11 @@ function Row({ risk }: { risk: RiskRow }) {
 
 function Injury({ risk }: { risk: RiskRow }) {
   return (
-    <li class="finding is-stop">
+    <li class="finding is-stop" id={`risk-${risk.id}`}>
       <ResultMark result="stop" word="injury" />
       <span>
         <b>{risk.name}.</b> {risk.effect} {risk.prevent} <span class="quiet">Sign: {risk.sign}</span>
+        <ReadAbout kind="risks" told={risks} id={risk.id} />
       </span>
     </li>
   );
@@ -102,7 +107,8 @@ function Injury({ risk }: { risk: RiskRow }) {
 export function Risks({ report }: { report: Report }) {
   const injuries = report.risks.filter(({ injury }) => injury);
   const others = report.risks.filter(({ injury }) => !injury);
-  const fold = useFold();
+  const ids = others.map(({ id }) => id);
+  const fold = useFold(isAskedFor('risk', ids));
   return (
     <section class="rule-section" id="risks" tabIndex={-1}>
       <h2>What may go wrong</h2>

@@ -1,6 +1,7 @@
 import type { StagePlan } from '../../calc/evaluate.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { counted, middleHalf, moneyRange } from '../shared/format.ts';
+import { isAskedFor } from '../shared/places.ts';
 import { FoldButton, useFold } from './Fold.tsx';
 import type { Job, Sheet } from './job.ts';
 import { Proof } from './Proof.tsx';
@@ -64,7 +65,8 @@ function Rail({ stage, job }: { stage: StagePlan; job: Job }) {
 
 /** One stage: what it costs on the left, what to do in the middle, how you know on the right. */
 export function Stage({ stage, numbers, report, job, stopWork }: Props) {
-  const fold = useFold();
+  const ids = stage.tasks.map(({ id }) => id);
+  const fold = useFold(isAskedFor('task', ids));
   return (
     <section
       class={`stage-section grid-plan${fold.shutClass}`}

@@ -1,7 +1,9 @@
 import { Fragment } from 'preact';
 import type { Progress } from '../../calc/core/progress.ts';
 import type { PlannedTask, StagePlan } from '../../calc/evaluate.ts';
+import { tasks } from '../../content/told/tasks.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
+import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Blank, CannotUndo, TickBox } from './Glyphs.tsx';
 import { StopWorkRow } from './StopWorkRow.tsx';
@@ -72,6 +74,7 @@ function Row({ task, numbers, day }: RowProps) {
         <span class="task-number">{numbers.get(task.id)}</span> {task.name}
         {day === undefined ? null : <span class="task-note">Done on {day}.</span>}
         <About task={task} />
+        <ReadAbout kind="tasks" told={tasks} id={task.id} />
         <OnPaper task={task} numbers={numbers} />
       </th>
       <td {...asCell} data-label="Needs" class="task-needs">

@@ -25,3 +25,27 @@ export const buyLinePlace = (part: string): string => to(`buy-list/?line=${encod
 /** The question that an address shows, or undefined for any other page. */
 export const questionAt = (pathname: string): string | undefined =>
   /\/questions\/([a-z0-9-]+)\/$/.exec(pathname)?.[1];
+
+/** The place on this page that its address asks for, beside the path; undefined where none is, and while a site is built. */
+export const askedPlace = (): string | undefined =>
+  typeof window === 'undefined'
+    ? undefined
+    : (new URLSearchParams(window.location.search).get('place') ?? undefined);
+
+/** Whether the address asks for one of these things, as "check-cross-play". */
+export function isAskedFor(kind: string, ids: readonly string[]): boolean {
+  const asked = askedPlace();
+  return asked !== undefined && ids.some((id) => asked === `${kind}-${id}`);
+}
+
+/** Whether a fragment is an anchor of something that a page draws when it has its figures: the script of the page asks the same. */
+export const isDrawnLate = (fragment: string): boolean =>
+  /^(bench|check|part|risk|setting|stage|task)(s|-[a-z0-9-]+)$/.test(fragment);
+
+/** Where the reader's own things of each kind stand: on the plan, and what is bought on the buy list. */
+export const ownPlace = {
+  checks: (id: string) => to(`plan/#check-${id}`),
+  parts: buyLinePlace,
+  tasks: (id: string) => to(`plan/#task-${id}`),
+  risks: (id: string) => to(`plan/#risk-${id}`),
+} as const;

@@ -1,0 +1,3 @@
+import { type ToldIn, toldIn } from './told-in.ts';
+
+export const parts: ToldIn = toldIn('parts');
