@@ -11,6 +11,6 @@ for (const word of [...tradeWords, ...screenWords]) speller.add(word);
 export function misspelled(text: string): string[] {
   const found = [...words.segment(text.replaceAll('’', "'"))]
     .filter(({ segment, isWordLike }) => isWordLike && !/\d/.test(segment))
-    .map(({ segment }) => segment);
+    .map(({ segment }) => segment.replace(/'s$/, ''));
   return [...new Set(found)].filter((word) => !speller.correct(word));
 }

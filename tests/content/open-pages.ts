@@ -1,1 +1,0 @@
-export const openPages: ReadonlySet<string> = new Set();
