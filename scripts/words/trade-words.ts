@@ -10,6 +10,7 @@ preload preloaded sawn scribed swarf synchroniser tailstock tensioner threadlock
 
 /** Words that stand on screens only, outside the book and the lists. */
 export const screenWords: readonly string[] = `
+kg·cm
 DRO GFCI IEC locknut milliamps millihenries pc quantiles RCD STO toolroom VFD Ω π
 `
   .trim()
