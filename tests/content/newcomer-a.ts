@@ -162,7 +162,8 @@ export const questions: readonly NewcomerQuestion[] = [
     topic: 'ball-screws',
     ask: 'How long must the screw be?',
     section: 'How to measure',
-    answer: 'Thread is travel, plus nut, plus run-off at both ends, plus covers pressed together.',
+    answer:
+      'Thread is travel, plus nut, plus run-off at both ends, plus covers pressed together (bellows: about a sixth of the travel).',
   },
   {
     topic: 'ball-screws',

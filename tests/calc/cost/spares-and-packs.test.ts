@@ -77,8 +77,10 @@ describe('what to order, from the design', () => {
     const over = (travel: number): number =>
       Number(
         /(\d+) mm over all/.exec(
-          lineOf('ball-screw-carriage', pathOf({}, 'medium', { facts: { 'carriage-travel': travel } }))!
-            .size!,
+          lineOf(
+            'ball-screw-carriage',
+            pathOf({ 'way-covers': 'wipers-only' }, 'medium', { facts: { 'carriage-travel': travel } }),
+          )!.size!,
         )![1],
       );
     expect(over(0.6) - over(0.4)).toBe(200);

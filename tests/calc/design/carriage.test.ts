@@ -13,6 +13,7 @@ const answers = {
   holes: 'drill-in-tool-post',
   'axis-motor': 'closed-loop-stepper',
   'motor-size': 'face-57-both',
+  'way-covers': 'wipers-only',
 };
 const mm = (value: number) => value / 1000;
 const design = designed({ answers });
@@ -71,6 +72,15 @@ test('length of the screw for a travel of 380 mm', () => {
   expect(short.figure('carriage-screw-thread')).toBeCloseTo(0.48, 9);
   expect(short.figure('carriage-screw-length')).toBeCloseTo(0.555, 9);
   expect(short.figure('carriage-screw-cut-off')).toBeCloseTo(0.145, 9);
+});
+
+test('bellows fold to a sixth of the travel, and the screw is ordered longer by that', () => {
+  const thread = (travel: number, cover: string) =>
+    designed({ answers: { ...answers, 'way-covers': cover }, facts: { 'carriage-travel': travel } }).figure(
+      'carriage-screw-thread',
+    );
+  expect(thread(0.42, 'bellows') - thread(0.42, 'wipers-only')).toBeCloseTo(0.07 - 0.03, 9);
+  expect(thread(0.12, 'bellows')).toBe(thread(0.12, 'wipers-only'));
 });
 
 describe('what the checks say of it', () => {

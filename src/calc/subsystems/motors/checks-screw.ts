@@ -120,7 +120,7 @@ const length = (slide: Slide): CheckRule =>
         : 'Needs the length of the screw you have or are offered. Draw it first, and have a second person add up thread and ends.',
       ...(!bought && { needs: [`${slide}-screw-bought`] }),
       testWhen: 'before the screw is ordered or cut',
-      decisions: screwQuestions[slide],
+      decisions: [...screwQuestions[slide], 'way-covers'],
     });
   });
 
