@@ -21,13 +21,16 @@ const questionText = ({ why, thumb, findOut, options }: Decision): string =>
     ]),
   ].join('\n\n');
 
-/** The running text of the topic pages, then of the rooms, in reading order. */
-export const writtenPages = (
+/** The topic pages with their running text. */
+export const topicTexts = (topics: readonly TopicEntry[]): WrittenPage[] =>
+  topics.map(({ id, data, body = '' }) => ({ place: topicPlace(id), title: data.title, body }));
+
+/** The pages of the rooms with their running text: introduction, ledes of the topics, questions. */
+export const roomTexts = (
   topics: readonly TopicEntry[],
   intros: readonly CollectionEntry<'rooms'>[],
-): WrittenPage[] => [
-  ...topics.map(({ id, data, body = '' }) => ({ place: topicPlace(id), title: data.title, body })),
-  ...rooms.map(({ id, name, decisions }) => ({
+): WrittenPage[] =>
+  rooms.map(({ id, name, decisions }) => ({
     place: to(roomPage(id)),
     title: `${name} (the room)`,
     body: [
@@ -35,5 +38,4 @@ export const writtenPages = (
       ...topics.filter(({ data }) => data.room === id).map(({ data }) => data.lede),
       ...decisions.map(questionText),
     ].join('\n\n'),
-  })),
-];
+  }));
