@@ -21,23 +21,38 @@ const withPlural = (form: string): string[] => {
   return [form, `${form}s`];
 };
 
-/** Every form of a word that becomes a link in running text. A space in it may be a hyphen there. */
+/** Every form of a word that becomes a link in running text; of one with brackets only what they hold does. */
 export const formsOf = ({
   word,
   also = [],
   linked = [word, ...also].flatMap(withPlural),
 }: Word): readonly string[] => linked || [];
 
+/** A form in its parts: what must stand before, what becomes the link, what must stand behind. */
+const partsOf = (form: string) => {
+  const [, before = '', link = form, behind = ''] = /^(.*)\((.*)\)(.*)$/.exec(form) ?? [];
+  return [before, link, behind] as const;
+};
+
 const forms = glossary.flatMap(({ words }) =>
-  words.flatMap((each) => formsOf(each).map((form) => [form, each.word] as const)),
+  words.flatMap((each) => formsOf(each).map((form) => ({ word: each.word, parts: partsOf(form) }))),
 );
-const wordOf = new Map(forms.map(([form, word]) => [plainForm(form), word]));
-const escaped = (form: string): string => form.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+const wordOf = new Map(forms.map(({ parts: [, link], word }) => [plainForm(link), word]));
+/** A space in a form may be a hyphen in the text, or the end of a line. */
+const asPattern = (part: string): string =>
+  part
+    .replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
+    .replaceAll(' ', '(?:\\s+|-)')
+    .replaceAll("'", "['’]");
+const [BEFORE, BEHIND] = [`(?<!${LETTER}|${LETTER}-)`, `(?!${LETTER}|-${LETTER})`];
 const patterns = forms
-  .map(([form]) => form)
-  .sort((a, b) => b.length - a.length)
-  .map((form) => escaped(form).replaceAll(' ', '(?:\\s+|-)').replaceAll("'", "['’]"));
-const ANY = new RegExp(`(?<!${LETTER}|${LETTER}-)(?:${patterns.join('|')})(?!${LETTER}|-${LETTER})`, 'giu');
+  .map(({ parts }) => parts.map(asPattern))
+  .sort(([, a = ''], [, b = '']) => b.length - a.length)
+  .map(([before, link, behind]) => {
+    const after = before && `(?<=${BEFORE}${before}${link})`;
+    return link + after + (behind && `(?=${behind}${BEHIND})`);
+  });
+const ANY = new RegExp(`${BEFORE}(?:${patterns.join('|')})${BEHIND}`, 'giu');
 
 const wordIn = (text: string): string => wordOf.get(plainForm(text))!;
 

@@ -9,13 +9,19 @@ export const drawnSections: Readonly<Record<string, readonly string[]>> = {
 const ids = (kind: string, list: Iterable<string>): string[] => [...list].map((id) => `${kind}-${id}`);
 const idsOf = (list: readonly { readonly id: string }[]) => list.map(({ id }) => id);
 
+/** The groups of settings that the plan prints. */
+const SETTINGS = ['carriage', 'cross', 'both', 'spindle', 'machine'];
+
 const drawnThings = new Set([
   ...ids('check', checkLabels.keys()),
   ...ids('part', idsOf(parts)),
   ...ids('task', idsOf(tasks)),
   ...ids('risk', idsOf(risks)),
+  ...ids('setting', SETTINGS),
 ]);
+/** Pages that draw the things of the owner's own path. */
+const OWN = new Set(['plan/', 'buy-list/', 'bench/']);
 
 /** Whether a page with a script draws a place of this name later: it is not on the page as it was built. */
 export const isDrawnLate = (page: string, anchor: string): boolean =>
-  drawnThings.has(anchor) || !!drawnSections[page]?.includes(anchor);
+  (OWN.has(page) && drawnThings.has(anchor)) || !!drawnSections[page]?.includes(anchor);

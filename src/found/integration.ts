@@ -6,11 +6,12 @@ import { type BuiltPage, readBuilt } from './built-page.ts';
 
 const fileOf = (page: string): string => (page === '404/' ? '404.html' : `${page}index.html`);
 
-/** Ends the build where a link of a page leads nowhere. */
+/** Ends the build where a link of a page leads nowhere, or to a word that does not lead back. */
 async function refuseDeadLinks(pages: readonly BuiltPage[], dist: string, base: string): Promise<void> {
   const { deadLinks, deadLinksSaid } = await import('./links.ts');
   const hasFile = (path: string) => !!statSync(join(dist, path), { throwIfNoEntry: false })?.isFile();
-  const dead = deadLinks(pages, { base, hasFile });
+  const { oneWayWords } = await import('./word-links.ts');
+  const dead = [...deadLinks(pages, { base, hasFile }), ...oneWayWords(pages, base)];
   if (dead.length > 0) throw new Error(deadLinksSaid(dead));
 }
 

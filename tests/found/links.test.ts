@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { readBuilt } from '../../src/found/built-page.ts';
 import { drawnSections } from '../../src/found/drawn-late.ts';
 import { deadLinks, deadLinksSaid } from '../../src/found/links.ts';
+import { oneWayWords } from '../../src/found/word-links.ts';
 
 const files = ['icon.svg', '_astro/a.css'];
 const deadOn = (pages: Record<string, string>, base = '/') => {
@@ -50,10 +51,13 @@ describe('links that lead nowhere', () => {
     ['no such file', '/icon.png'],
     ['a place in a file', '/icon.svg#x'],
     ['a task that is none', '/plan/#task-none'],
+    ['a task on a page with some other script', '/d/#task-monthly-stop-test'],
     ['a part that no script draws there', '/b/#checks'],
     ['an address that depends on where the page stands', 'b/'],
   ])('%s', (_, link) => {
-    expect(deadOn({ 'a/': to(link), 'b/': '<h2 id="here">', 'plan/': island })).toEqual([`a/: ${link}`]);
+    expect(deadOn({ 'a/': to(link), 'b/': '<h2 id="here">', 'plan/': island, 'd/': island })).toEqual([
+      `a/: ${link}`,
+    ]);
   });
 
   test('a page that is written without a script draws nothing later', () => {
@@ -88,4 +92,32 @@ test('what is said to be drawn later is drawn by an island', () => {
     .flat()
     .filter((id) => !drawn.includes(`id="${id}"`));
   expect(missing).toEqual([]);
+});
+
+describe('words of the trade, there and back', () => {
+  const word = (id: string) => `<p><a class="gloss" href="/shop/words/#word-${id}" data-keep-path>x</a></p>`;
+  const entry = (id: string, ...places: string[]) =>
+    `<div id="word-${id}">${places.map((place) => `<a href="/shop/${place}">x</a>`).join('')}</div>`;
+  const oneWay = (pages: Record<string, string>) =>
+    oneWayWords(
+      Object.entries(pages).map(([page, html]) => readBuilt(page, html)),
+      '/shop/',
+    ).map(({ page, link }) => `${page}: ${link}`);
+
+  test('a word that leads back to each page that links to it is in order', () => {
+    const words = `${entry('gib', 'a/', 'b/')}${entry('bed')}</dl><footer><a href="/shop/a/">x</a></footer>`;
+    expect(oneWay({ 'a/': word('gib'), 'b/': word('gib'), 'words/': words })).toEqual([]);
+  });
+
+  test('a word that does not lead back is told', () => {
+    expect(
+      oneWay({ 'a/': word('gib') + word('bed'), 'words/': entry('gib', 'a/') + entry('bed', 'b/') }),
+    ).toEqual(['a/: /shop/words/#word-bed (no way back)']);
+  });
+
+  test('a page that is named for a word that it does not link to is told', () => {
+    expect(oneWay({ 'a/': word('gib'), 'words/': entry('gib', 'a/') + entry('bed', 'a/') })).toEqual([
+      'words/#word-bed: /shop/a/ (the word is not linked there)',
+    ]);
+  });
 });

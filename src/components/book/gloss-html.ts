@@ -2,9 +2,9 @@ import { gloss } from '../../content/gloss.ts';
 
 const TAG = /<!--[\s\S]*?-->|<(\/?)([a-zA-Z][\w-]*)((?:"[^"]*"|'[^']*'|[^>"'])*)>/g;
 const VOID = new Set(['area', 'br', 'col', 'hr', 'img', 'input', 'link', 'meta', 'source', 'wbr']);
-/** Where a word stays as it is: headings, what leads somewhere already, code, figures, and what a script draws. */
+/** Where a word stays as it is: headings and names, what leads somewhere already, code, figures, and what a script draws. */
 const CLOSED =
-  /^(h[1-6]|a|button|summary|label|code|pre|figure|svg|math|script|style|template|astro-island)$/;
+  /^(h[1-6]|dt|a|button|summary|label|code|pre|figure|svg|math|script|style|template|astro-island)$/;
 const isClosed = (name: string, attributes: string): boolean =>
   CLOSED.test(name) || /\bclass="working"/.test(attributes);
 

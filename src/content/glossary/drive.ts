@@ -51,7 +51,7 @@ export const drive: readonly Word[] = [
   },
   {
     word: 'lead',
-    linked: ["screw's lead", '5 mm lead', 'lead of the screw', 'divided by the lead'],
+    linked: ["screw's (lead)", '5 mm (lead)', '(lead) of the screw', 'by the (lead)'],
     means: 'How far a nut moves for one turn of its screw.',
   },
   {
@@ -87,7 +87,7 @@ export const drive: readonly Word[] = [
   },
   {
     word: 'ratio',
-    linked: ['belt ratio', 'the ratio'],
+    linked: ['belt ratio', 'the (ratio)'],
     means: 'How many times one shaft turns while the other turns once.',
   },
   { word: 'servo', means: 'A motor that measures where it is and corrects itself all the time.' },
@@ -133,7 +133,7 @@ export const drive: readonly Word[] = [
   {
     word: 'whip',
     also: ['critical speed'],
-    linked: ['it whips', 'whips and bends', 'critical speed'],
+    linked: ['it (whips)', '(whips) and bends', 'critical speed'],
     means: 'The speed at which a long screw begins to swing like a skipping rope.',
   },
 ];

@@ -67,13 +67,13 @@ export const machine: readonly Word[] = [
   {
     word: 'nose, screwed',
     also: ['threaded spindle'],
-    linked: ['screwed nose', 'threaded spindle', 'screwed on its nose'],
+    linked: ['screwed nose', 'threaded spindle', '(screwed) on its nose'],
     kept: 'An answer of the question about the spindle nose.',
     means: 'The chuck screws on the spindle. In reverse or in hard braking it can come off.',
   },
   {
     word: 'rack and pinion',
-    linked: ['rack and pinion', 'pinion', 'pinions', 'with a rack', 'by the rack'],
+    linked: ['rack and pinion', 'pinion', 'pinions', 'with a (rack)', 'by the (rack)'],
     means:
       'A toothed bar under the front of the bed, and the small gear of the handwheel that rolls along it and moves the carriage.',
   },

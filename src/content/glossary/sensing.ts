@@ -25,7 +25,7 @@ export const sensing: readonly Word[] = [
   { word: 'limit switch', means: 'Stops a slide before it reaches the end of its travel.' },
   {
     word: 'lines',
-    linked: ['encoder lines', 'disc with lines', '200 lines'],
+    linked: ['encoder lines', 'disc with (lines)', '200 (lines)'],
     means: 'Marks on an encoder. A control counts four edges for each line.',
   },
   {

@@ -42,7 +42,16 @@ export const using: readonly Word[] = [
   {
     word: 'feed',
     also: ['feed per revolution'],
-    linked: ['feed', 'feed per revolution', 'feed by the turn'],
+    linked: [
+      'feed per revolution',
+      'feed by the turn',
+      'power feed',
+      'hand feed',
+      'at a (feed)',
+      'the (feed)',
+      'slow (feed)',
+      '(feed) rate',
+    ],
     means: 'How far the tool moves for one turn of the work.',
   },
   {

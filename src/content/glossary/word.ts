@@ -5,7 +5,7 @@ export interface Word {
   readonly means: string;
   /**
    * The very forms that become links in a text, where these are not the word, its other names and their plurals: a word
-   * that is mostly something everyday is linked in the company of its trade only. False where none is.
+   * that is mostly something everyday is linked in the company of its trade only, and brackets hold what becomes the link. False where none is.
    */
   readonly linked?: readonly string[] | false;
   /** Why the word stays though no text of the book links to it. */
