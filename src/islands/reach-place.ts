@@ -31,6 +31,7 @@ export function show(place: HTMLElement): void {
   unfold(place);
   place.scrollIntoView();
   if (place.tabIndex < 0) place.tabIndex = -1;
+  place.dataset.reached = '';
   place.focus({ preventScroll: true });
 }
 

@@ -22,7 +22,7 @@ const KINDS = [
 ] as const;
 
 test('the list of topics is the pages of the book, in their order', () => {
-  expect(topics).toEqual(heads.map(({ id, head }) => [id, head.title]));
+  expect(topics).toEqual(heads.map(({ id, head }) => [id, head.title, head.room]));
   expect(new Set(topics.map(([id]) => id)).size).toBe(topics.length);
   const rooms = heads.map(({ head }) => head.room);
   expect(rooms.filter((room, at) => room !== rooms[at - 1])).toEqual([...new Set(rooms)]);

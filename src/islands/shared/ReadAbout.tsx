@@ -7,11 +7,19 @@ interface Props {
   /** Which topics tell of the things of this kind. */
   readonly told: ToldIn;
   readonly id: string;
+  /** The room of the thing: topics of the same room come first. */
+  readonly room: string;
 }
 
+/** The topics that tell of a thing, those of its own room first. */
+export const topicsOf = (told: ToldIn, id: string, room: string): (typeof topics)[number][] =>
+  (told[id] ?? [])
+    .flatMap((at) => (topics[at] ? [topics[at]] : []))
+    .toSorted((a, b) => Number(b[2] === room) - Number(a[2] === room));
+
 /** Where the book tells of a thing: quiet links on the screen, nothing on paper. */
-export function ReadAbout({ kind, told, id }: Props) {
-  const about = (told[id] ?? []).flatMap((at) => (topics[at] ? [topics[at]] : []));
+export function ReadAbout({ kind, told, id, room }: Props) {
+  const about = topicsOf(told, id, room);
   if (about.length === 0) return null;
   return (
     <span class="read-about no-print">
