@@ -6,6 +6,7 @@ const LISTS: Readonly<Record<string, string>> = {
   part: 'parts',
   task: 'stages',
   risk: 'risks',
+  setting: 'settings',
   bench: 'tasks',
 };
 /** How long a place is held, in ms, while what stands above it is still being drawn. */

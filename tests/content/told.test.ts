@@ -9,6 +9,7 @@ import * as toldChecks from '../../src/content/told/checks.ts';
 import { heads } from '../../src/content/told/heads.ts';
 import * as toldParts from '../../src/content/told/parts.ts';
 import * as toldRisks from '../../src/content/told/risks.ts';
+import { settingGroups } from '../../src/content/told/settings.ts';
 import * as toldTasks from '../../src/content/told/tasks.ts';
 import { sections, topics } from '../../src/content/told/topics.ts';
 import { ownPlace } from '../../src/islands/shared/places.ts';
@@ -65,4 +66,13 @@ test.each([
 ])('%s leads to the reader’s own', (file, places) => {
   const page = readFileSync(join(import.meta.dirname, '../../src/components/book', file), 'utf8');
   for (const place of places) expect(page).toContain(`href={${place}} data-keep-path`);
+});
+
+test('each group of the settings sheet leads to topics that there are, and each once', () => {
+  const known = new Set<string>(topics.map(([id]) => id));
+  for (const { axis, topics: told } of settingGroups) {
+    expect(told.filter((id) => !known.has(id))).toEqual([]);
+    expect(new Set(told).size).toBe(told.length);
+    expect(ownPlace.settings(axis)).toMatch(new RegExp(`plan/#setting-${axis}$`));
+  }
 });

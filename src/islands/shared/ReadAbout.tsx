@@ -2,6 +2,8 @@ import type { ToldIn } from '../../content/told/told-in.ts';
 import { sections, topics } from '../../content/told/topics.ts';
 import { to } from './places.ts';
 
+type Topic = (typeof topics)[number];
+
 interface Props {
   readonly kind: keyof typeof sections;
   /** Which topics tell of the things of this kind. */
@@ -12,14 +14,13 @@ interface Props {
 }
 
 /** The topics that tell of a thing, those of its own room first. */
-export const topicsOf = (told: ToldIn, id: string, room: string): (typeof topics)[number][] =>
+export const topicsOf = (told: ToldIn, id: string, room: string): Topic[] =>
   (told[id] ?? [])
     .flatMap((at) => (topics[at] ? [topics[at]] : []))
     .toSorted((a, b) => Number(b[2] === room) - Number(a[2] === room));
 
-/** Where the book tells of a thing: quiet links on the screen, nothing on paper. */
-export function ReadAbout({ kind, told, id, room }: Props) {
-  const about = topicsOf(told, id, room);
+/** Topics by name: quiet links on the screen, nothing on paper. */
+export function Topics({ about, section = '' }: { about: readonly Topic[]; section?: string }) {
   if (about.length === 0) return null;
   return (
     <span class="read-about no-print">
@@ -27,7 +28,7 @@ export function ReadAbout({ kind, told, id, room }: Props) {
       {about.map(([topic, title], at) => (
         <span key={topic}>
           {at > 0 ? ', ' : ''}
-          <a href={to(`book/topics/${topic}/#${sections[kind]}`)} data-keep-path>
+          <a href={to(`book/topics/${topic}/${section}`)} data-keep-path>
             {title}
           </a>
         </span>
@@ -35,3 +36,8 @@ export function ReadAbout({ kind, told, id, room }: Props) {
     </span>
   );
 }
+
+/** Where the book tells of a thing. */
+export const ReadAbout = ({ kind, told, id, room }: Props) => (
+  <Topics about={topicsOf(told, id, room)} section={`#${sections[kind]}`} />
+);

@@ -54,4 +54,5 @@ export const ownPlace = {
   parts: buyLinePlace,
   tasks: (id: string) => to(`plan/#task-${id}`),
   risks: (id: string) => to(`plan/#risk-${id}`),
+  settings: (axis: string) => to(`plan/#setting-${axis}`),
 } as const;
