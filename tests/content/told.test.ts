@@ -48,6 +48,7 @@ test.each(KINDS)('each topic that one of the $kind leads to names it, and leads 
 test.each([
   ['checks', 'plan/Checks.tsx', 'check', 'check.id'],
   ['tasks', 'plan/TaskTable.tsx', 'task', 'task.id'],
+  ['bench', 'bench/StagePart.tsx', 'bench', 'task.id'],
   ['risks', 'plan/Risks.tsx', 'risk', 'risk.id'],
   ['parts', 'buy/BuyLine.tsx', 'line', 'line.part'],
 ] as const)('where the book leads for one of the %s, %s draws it', (kind, file, word, given) => {
@@ -55,14 +56,14 @@ test.each([
   expect(drawn).toContain(['id={`', word, '-$', `{${given}}`, '`}'].join(''));
   const place = ownPlace[kind]('some-thing');
   expect(place).toMatch(
-    kind === 'parts' ? /buy-list\/\?line=some-thing$/ : new RegExp(`plan/#${word}-some-thing$`),
+    kind === 'parts' ? /buy-list\/\?line=some-thing$/ : new RegExp(`(plan|bench)/#${word}-some-thing$`),
   );
 });
 
 test.each([
   ['TopicLinks.astro', ['ownPlace.checks(id)']],
   ['TopicCost.astro', ['ownPlace.parts(id)']],
-  ['TopicWork.astro', ['ownPlace.tasks(id)', 'ownPlace.risks(id)']],
+  ['TopicWork.astro', ['ownPlace.tasks(id)', 'ownPlace.bench(id)', 'ownPlace.risks(id)']],
 ])('%s leads to the reader’s own', (file, places) => {
   const page = readFileSync(join(import.meta.dirname, '../../src/components/book', file), 'utf8');
   for (const place of places) expect(page).toContain(`href={${place}} data-keep-path`);

@@ -53,6 +53,7 @@ export const ownPlace = {
   checks: (id: string) => to(`plan/#check-${id}`),
   parts: buyLinePlace,
   tasks: (id: string) => to(`plan/#task-${id}`),
+  bench: (id: string) => to(`bench/#bench-${id}`),
   risks: (id: string) => to(`plan/#risk-${id}`),
   settings: (axis: string) => to(`plan/#setting-${axis}`),
 } as const;
