@@ -38,9 +38,9 @@ function onPress(event: Event): void {
   else if (event.type === 'click' && link.getAttribute('href')?.startsWith('#')) stayOnPage(link, event);
 }
 
-/** Where the reader comes back to a page the browser has the place; what is drawn late is beyond it. */
+/** Where the reader comes back to a page, the browser knows the place better; what is drawn late is beyond it. */
 function comeBack(place: string): void {
-  const look = () => (window.scrollY > 0 ? undefined : reach(place));
+  const look = () => (document.getElementById(place) ? undefined : reach(place));
   if (document.readyState === 'complete') look();
   else window.addEventListener('load', look, { once: true });
 }

@@ -6,6 +6,7 @@ const LISTS: Readonly<Record<string, string>> = {
   part: 'parts',
   task: 'stages',
   risk: 'risks',
+  setting: 'settings',
   bench: 'tasks',
 };
 /** How long a place is held, in ms, while what stands above it is still being drawn. */
@@ -31,6 +32,7 @@ export function show(place: HTMLElement): void {
   unfold(place);
   place.scrollIntoView();
   if (place.tabIndex < 0) place.tabIndex = -1;
+  place.dataset.reached = '';
   place.focus({ preventScroll: true });
 }
 

@@ -9,6 +9,7 @@ import * as toldChecks from '../../src/content/told/checks.ts';
 import { heads } from '../../src/content/told/heads.ts';
 import * as toldParts from '../../src/content/told/parts.ts';
 import * as toldRisks from '../../src/content/told/risks.ts';
+import { settingGroups } from '../../src/content/told/settings.ts';
 import * as toldTasks from '../../src/content/told/tasks.ts';
 import { sections, topics } from '../../src/content/told/topics.ts';
 import { ownPlace } from '../../src/islands/shared/places.ts';
@@ -22,7 +23,7 @@ const KINDS = [
 ] as const;
 
 test('the list of topics is the pages of the book, in their order', () => {
-  expect(topics).toEqual(heads.map(({ id, head }) => [id, head.title]));
+  expect(topics).toEqual(heads.map(({ id, head }) => [id, head.title, head.room]));
   expect(new Set(topics.map(([id]) => id)).size).toBe(topics.length);
   const rooms = heads.map(({ head }) => head.room);
   expect(rooms.filter((room, at) => room !== rooms[at - 1])).toEqual([...new Set(rooms)]);
@@ -47,6 +48,7 @@ test.each(KINDS)('each topic that one of the $kind leads to names it, and leads 
 test.each([
   ['checks', 'plan/Checks.tsx', 'check', 'check.id'],
   ['tasks', 'plan/TaskTable.tsx', 'task', 'task.id'],
+  ['bench', 'bench/StagePart.tsx', 'bench', 'task.id'],
   ['risks', 'plan/Risks.tsx', 'risk', 'risk.id'],
   ['parts', 'buy/BuyLine.tsx', 'line', 'line.part'],
 ] as const)('where the book leads for one of the %s, %s draws it', (kind, file, word, given) => {
@@ -54,15 +56,24 @@ test.each([
   expect(drawn).toContain(['id={`', word, '-$', `{${given}}`, '`}'].join(''));
   const place = ownPlace[kind]('some-thing');
   expect(place).toMatch(
-    kind === 'parts' ? /buy-list\/\?line=some-thing$/ : new RegExp(`plan/#${word}-some-thing$`),
+    kind === 'parts' ? /buy-list\/\?line=some-thing$/ : new RegExp(`(plan|bench)/#${word}-some-thing$`),
   );
 });
 
 test.each([
   ['TopicLinks.astro', ['ownPlace.checks(id)']],
   ['TopicCost.astro', ['ownPlace.parts(id)']],
-  ['TopicWork.astro', ['ownPlace.tasks(id)', 'ownPlace.risks(id)']],
+  ['TopicWork.astro', ['ownPlace.tasks(id)', 'ownPlace.bench(id)', 'ownPlace.risks(id)']],
 ])('%s leads to the reader’s own', (file, places) => {
   const page = readFileSync(join(import.meta.dirname, '../../src/components/book', file), 'utf8');
   for (const place of places) expect(page).toContain(`href={${place}} data-keep-path`);
+});
+
+test('each group of the settings sheet leads to topics that there are, and each once', () => {
+  const known = new Set<string>(topics.map(([id]) => id));
+  for (const { axis, topics: told } of settingGroups) {
+    expect(told.filter((id) => !known.has(id))).toEqual([]);
+    expect(new Set(told).size).toBe(told.length);
+    expect(ownPlace.settings(axis)).toMatch(new RegExp(`plan/#setting-${axis}$`));
+  }
 });

@@ -6,8 +6,7 @@ import { heads } from './heads.ts';
  * beside this one says which topics tell of the things of one kind. The build of the site replaces them by their own
  * results (see `workedOut` in astro.config.mjs): a page loads these few names, not the book.
  */
-export const topics: readonly (readonly [id: string, title: string])[] = heads.map(({ id, head }) => [
-  id,
-  head.title,
-]);
+export const topics: readonly (readonly [id: string, title: string, room: string])[] = heads.map(
+  ({ id, head }) => [id, head.title, head.room],
+);
 export const sections: Readonly<Record<keyof typeof sectionFor, string>> = sectionFor;

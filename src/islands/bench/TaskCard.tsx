@@ -144,7 +144,7 @@ export function TaskCard({ task, stand, readings, names }: Props) {
       {task.note ? <p class="small">{task.note}</p> : null}
       <p>
         <b>Done when:</b> {task.test}
-        <ReadAbout kind="tasks" told={tasks} id={task.id} />
+        <ReadAbout kind="tasks" told={tasks} id={task.id} room={task.subsystem} />
       </p>
       {mine.map((reading) => (
         <ReadingField key={reading.id} reading={reading} nameOf={names.task} />

@@ -173,7 +173,7 @@ export function BuyLine({ line, report }: { line: BillLine; report: Report }) {
         <b>{quantityWords(line)}</b> {neededFor(line, report)}.{' '}
         <span class="quiet">Why: {reasonWords(line)}.</span>
         {line.state === 'returned' ? <b> Sent back; needed again.</b> : null}
-        <ReadAbout kind="parts" told={parts} id={line.part} />
+        <ReadAbout kind="parts" told={parts} id={line.part} room={line.subsystem} />
       </p>
       <Seller line={line} />
       <Blanks line={line} />

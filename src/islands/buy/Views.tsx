@@ -6,6 +6,8 @@ import { FoldButton, useFold } from '../plan/Fold.tsx';
 import { priceRange } from '../plan/words.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { counted, exactText } from '../shared/format.ts';
+import { NotHere } from '../shared/NotHere.tsx';
+import { askedLine } from '../shared/places.ts';
 import { BuyLine } from './BuyLine.tsx';
 import { today } from './day.ts';
 import { arrive, isFollowed } from './follow.ts';
@@ -80,9 +82,11 @@ export function Views({ report }: { report: Report }) {
     setView(next);
     remember(REMEMBERED, next);
   };
+  const lines = [...report.bill.once, ...report.bill.perYear];
   return (
     <section class="rule-section" id="lines" tabIndex={-1}>
       <h2>What to buy</h2>
+      <NotHere kind="part" ids={lines.map(({ part }) => part)} asked={askedLine()} />
       <Switch view={view} onView={choose} />
       {buyGroups(report, view, today()).map((group, at) => (
         <Group key={`${view} ${group.id}`} group={group} report={report} first={at === 0} />

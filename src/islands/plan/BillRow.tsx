@@ -23,7 +23,7 @@ function Name({ line }: { line: BillLine }) {
       {said ? <b class="bill-tag"> {said}</b> : null}
       <span class="task-note">{line.note}</span>
       <span class="task-note">Why: {line.reasons.join('; ')}.</span>
-      <ReadAbout kind="parts" told={parts} id={line.part} />
+      <ReadAbout kind="parts" told={parts} id={line.part} room={line.subsystem} />
     </Ticked>
   );
 }

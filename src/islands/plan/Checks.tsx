@@ -1,12 +1,13 @@
 import { useEffect } from 'preact/hooks';
 import type { Check } from '../../calc/core/check.ts';
 import type { Path } from '../../calc/core/path.ts';
-import type { Report } from '../../calc/evaluate.ts';
+import type { PlacedCheck, Report } from '../../calc/evaluate.ts';
 import { factById } from '../../calc/facts.ts';
 import { checks } from '../../content/told/checks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
 import { marginText } from '../shared/margin.ts';
+import { NotHere } from '../shared/NotHere.tsx';
 import { isAskedFor } from '../shared/places.ts';
 import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
@@ -29,7 +30,7 @@ interface Shown {
   readonly labels: ReadonlyMap<string, string>;
 }
 
-function About({ check, path, labels }: { check: Check } & Shown) {
+function About({ check, path, labels }: { check: PlacedCheck } & Shown) {
   const { result, remedy, testWhen, decisions } = check;
   return (
     <>
@@ -39,7 +40,7 @@ function About({ check, path, labels }: { check: Check } & Shown) {
       {result === 'ok' ? null : <QuestionLinks decisions={decisions} />}
       <WaysToClear check={check} path={path} labels={labels} />
       <Accept check={check} />
-      <ReadAbout kind="checks" told={checks} id={check.id} />
+      <ReadAbout kind="checks" told={checks} id={check.id} room={check.subsystem} />
     </>
   );
 }
@@ -63,7 +64,7 @@ function NotesOnPaper({ check }: { check: Check }) {
   );
 }
 
-function Row({ check, ...shown }: { check: Check } & Shown) {
+function Row({ check, ...shown }: { check: PlacedCheck } & Shown) {
   return (
     <>
       <tr {...asRow} class={`is-${check.result}`} id={`check-${check.id}`}>
@@ -121,6 +122,7 @@ export function Checks({ report }: { report: Report }) {
       ) : (
         <p class="no-print">Press a figure to see where it comes from, down to your answers.</p>
       )}
+      <NotHere kind="check" ids={report.checks.map(({ id }) => id)} />
       <table class="table-stack checks" {...asTable} aria-label="Checks">
         <ColumnHeads heads={HEADS} />
         {checksByRoom(report.checks).map((room) => (

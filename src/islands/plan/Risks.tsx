@@ -2,6 +2,7 @@ import type { Report, RiskRow } from '../../calc/evaluate.ts';
 import { risks } from '../../content/told/risks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
+import { NotHere } from '../shared/NotHere.tsx';
 import { isAskedFor } from '../shared/places.ts';
 import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
@@ -56,7 +57,7 @@ function Row({ risk }: { risk: RiskRow }) {
           {risk.levers.length > 0 ? (
             <span class="task-note">Here: {risk.levers.map(({ why }) => why).join('; ')}.</span>
           ) : null}
-          <ReadAbout kind="risks" told={risks} id={risk.id} />
+          <ReadAbout kind="risks" told={risks} id={risk.id} room={risk.subsystem} />
         </th>
         <td {...asCell} data-label="How often">
           <Why asked={{ kind: 'risk', id: risk.id }} name={`how often: ${risk.name}`}>
@@ -97,7 +98,7 @@ function Injury({ risk }: { risk: RiskRow }) {
       <ResultMark result="stop" word="injury" />
       <span>
         <b>{risk.name}.</b> {risk.effect} {risk.prevent} <span class="quiet">Sign: {risk.sign}</span>
-        <ReadAbout kind="risks" told={risks} id={risk.id} />
+        <ReadAbout kind="risks" told={risks} id={risk.id} room={risk.subsystem} />
       </span>
     </li>
   );
@@ -112,6 +113,7 @@ export function Risks({ report }: { report: Report }) {
   return (
     <section class="rule-section" id="risks" tabIndex={-1}>
       <h2>What may go wrong</h2>
+      <NotHere kind="risk" ids={report.risks.map(({ id }) => id)} />
       {injuries.length > 0 ? (
         <>
           <h3>Where somebody could be hurt</h3>

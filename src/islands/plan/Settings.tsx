@@ -1,9 +1,13 @@
 import { useStore } from '@nanostores/preact';
 import type { Report, Setting } from '../../calc/evaluate.ts';
+import { type SettingGroup, settingGroups } from '../../content/told/settings.ts';
+import { topics } from '../../content/told/topics.ts';
 import { $units } from '../preferences.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
+import { isAskedFor } from '../shared/places.ts';
 import { quantityText } from '../shared/quantity.ts';
+import { Topics } from '../shared/ReadAbout.tsx';
 import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Why } from '../why/Why.tsx';
 import { FoldButton, useFold } from './Fold.tsx';
@@ -11,14 +15,6 @@ import { Blank } from './Glyphs.tsx';
 import { PaperRow } from './PaperRow.tsx';
 
 const HEADS = ['What is set', 'Worked out', 'On the machine', 'Where it comes from'];
-
-const AXES: readonly { readonly axis: Setting['axis']; readonly name: string }[] = [
-  { axis: 'carriage', name: 'Carriage (Z)' },
-  { axis: 'cross', name: 'Cross slide (X)' },
-  { axis: 'both', name: 'Both slides' },
-  { axis: 'spindle', name: 'Spindle' },
-  { axis: 'machine', name: 'The machine' },
-];
 
 /** What is known on paper; a figure of the design can be asked why. */
 function Value({ setting }: { setting: Setting }) {
@@ -61,14 +57,20 @@ function Row({ setting }: { setting: Setting }) {
   );
 }
 
-function Axis({ name, settings }: { name: string; settings: readonly Setting[] }) {
-  const fold = useFold();
+/** The topics of a group, in the order in which they are read in the book. */
+const topicsOn = ({ topics: told }: SettingGroup) =>
+  topics.filter(([id]) => told.some((topic) => topic === id));
+
+function Group({ group, settings }: { group: SettingGroup; settings: readonly Setting[] }) {
+  const { axis, name } = group;
+  const fold = useFold(isAskedFor('setting', [axis]));
   if (settings.length === 0) return null;
   return (
     <tbody class={`group foldable${fold.shutClass}`}>
-      <tr {...asRow}>
+      <tr {...asRow} id={`setting-${axis}`}>
         <th {...asRowHead} colSpan={4} class="group-name">
           {name} <FoldButton fold={fold} what={counted(settings.length, 'setting')} />
+          <Topics about={topicsOn(group)} />
         </th>
       </tr>
       {settings.map((setting) => (
@@ -90,8 +92,12 @@ export function Settings({ report }: { report: Report }) {
       </p>
       <table class="table-stack settings" {...asTable} aria-label="Settings sheet">
         <ColumnHeads heads={HEADS} />
-        {AXES.map(({ axis, name }) => (
-          <Axis key={axis} name={name} settings={report.settings.filter((each) => each.axis === axis)} />
+        {settingGroups.map((group) => (
+          <Group
+            key={group.axis}
+            group={group}
+            settings={report.settings.filter(({ axis }) => axis === group.axis)}
+          />
         ))}
       </table>
     </section>

@@ -2,6 +2,7 @@ import { Fragment } from 'preact';
 import type { Report, StagePlan } from '../../calc/evaluate.ts';
 import { laterHolds, stopWorkOf } from '../../calc/stage-notes.ts';
 import { middleHalf, weeksRange } from '../shared/format.ts';
+import { NotHere } from '../shared/NotHere.tsx';
 import { to } from '../shared/places.ts';
 import { StageBar } from '../shared/StageBar.tsx';
 import { HoldPoint, StoppingPoint } from './Between.tsx';
@@ -48,6 +49,7 @@ export function Stages({ report, job }: Sheet) {
     <>
       <section class="rule-section plan-bar" id="stages" tabIndex={-1}>
         <h2>Stages and tasks</h2>
+        <NotHere kind="task" ids={ordered.map(({ id }) => id)} />
         <p>
           Each stage is as long as its likely hours. At a hold point you go on only when everything in it is
           true. At a may-stop mark you can stop for good and have a working machine.

@@ -74,7 +74,7 @@ function Row({ task, numbers, day }: RowProps) {
         <span class="task-number">{numbers.get(task.id)}</span> {task.name}
         {day === undefined ? null : <span class="task-note">Done on {day}.</span>}
         <About task={task} />
-        <ReadAbout kind="tasks" told={tasks} id={task.id} />
+        <ReadAbout kind="tasks" told={tasks} id={task.id} room={task.subsystem} />
         <OnPaper task={task} numbers={numbers} />
       </th>
       <td {...asCell} data-label="Needs" class="task-needs">

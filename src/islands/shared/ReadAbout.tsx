@@ -2,16 +2,25 @@ import type { ToldIn } from '../../content/told/told-in.ts';
 import { sections, topics } from '../../content/told/topics.ts';
 import { to } from './places.ts';
 
+type Topic = (typeof topics)[number];
+
 interface Props {
   readonly kind: keyof typeof sections;
   /** Which topics tell of the things of this kind. */
   readonly told: ToldIn;
   readonly id: string;
+  /** The room of the thing: topics of the same room come first. */
+  readonly room: string;
 }
 
-/** Where the book tells of a thing: quiet links on the screen, nothing on paper. */
-export function ReadAbout({ kind, told, id }: Props) {
-  const about = (told[id] ?? []).flatMap((at) => (topics[at] ? [topics[at]] : []));
+/** The topics that tell of a thing, those of its own room first. */
+export const topicsOf = (told: ToldIn, id: string, room: string): Topic[] =>
+  (told[id] ?? [])
+    .flatMap((at) => (topics[at] ? [topics[at]] : []))
+    .toSorted((a, b) => Number(b[2] === room) - Number(a[2] === room));
+
+/** Topics by name: quiet links on the screen, nothing on paper. */
+export function Topics({ about, section = '' }: { about: readonly Topic[]; section?: string }) {
   if (about.length === 0) return null;
   return (
     <span class="read-about no-print">
@@ -19,7 +28,7 @@ export function ReadAbout({ kind, told, id }: Props) {
       {about.map(([topic, title], at) => (
         <span key={topic}>
           {at > 0 ? ', ' : ''}
-          <a href={to(`book/topics/${topic}/#${sections[kind]}`)} data-keep-path>
+          <a href={to(`book/topics/${topic}/${section}`)} data-keep-path>
             {title}
           </a>
         </span>
@@ -27,3 +36,8 @@ export function ReadAbout({ kind, told, id }: Props) {
     </span>
   );
 }
+
+/** Where the book tells of a thing. */
+export const ReadAbout = ({ kind, told, id, room }: Props) => (
+  <Topics about={topicsOf(told, id, room)} section={`#${sections[kind]}`} />
+);

@@ -42,10 +42,18 @@ export function isAskedFor(kind: string, ids: readonly string[]): boolean {
 export const isDrawnLate = (fragment: string): boolean =>
   /^(bench|check|part|risk|setting|stage|task)(s|-[a-z0-9-]+)$/.test(fragment);
 
+/** The line of the buy list that its address asks for, as the anchor of its part. */
+export function askedLine(): string | undefined {
+  const line = new URLSearchParams(window.location.search).get('line');
+  return line === null ? undefined : `part-${line}`;
+}
+
 /** Where the reader's own things of each kind stand: on the plan, and what is bought on the buy list. */
 export const ownPlace = {
   checks: (id: string) => to(`plan/#check-${id}`),
   parts: buyLinePlace,
   tasks: (id: string) => to(`plan/#task-${id}`),
+  bench: (id: string) => to(`bench/#bench-${id}`),
   risks: (id: string) => to(`plan/#risk-${id}`),
+  settings: (axis: string) => to(`plan/#setting-${axis}`),
 } as const;
