@@ -18,11 +18,14 @@ const REST = 700;
 
 const mayHavePath = (): boolean => /^#\d+\?/.test(window.location.hash) || namesUnder('shelf/').length > 0;
 
+const takesOwn = ({ inputs, ownOf }: WorkingFigure): boolean =>
+  ownOf !== undefined || inputs.some(({ own }) => own);
+
 /** What the reader's own path brings, or undefined while there is none. All of the trade loads only then. */
 function useOwn(figure: WorkingFigure, take: (own: Values) => void): Values | undefined {
   const [own, setOwn] = useState<Values>();
   useEffect(() => {
-    if (!figure.inputs.some((input) => input.own) || !mayHavePath()) return;
+    if (!takesOwn(figure) || !mayHavePath()) return;
     import('./own-values.ts')
       .then(({ ownValues }) => ownValues(figure))
       .then((found) => {
@@ -90,7 +93,6 @@ export function Working({ figure }: { readonly figure: WorkingFigure }) {
   const answer = figure.answer(values);
   const sentence = sentenceOf(figure, values, answer);
   const isOwn = (id: string) => own?.[id] !== undefined && own[id] === values[id];
-  const isOfLathe = figure.inputs.some((input) => input.own);
   const anyOwn = figure.inputs.some(({ id }) => isOwn(id));
   return (
     <div class="working-body">
@@ -127,7 +129,7 @@ export function Working({ figure }: { readonly figure: WorkingFigure }) {
           ? 'From your path, where it is marked; the rest is of an example.'
           : touched
             ? 'Your figures; the rest is of an example.'
-            : isOfLathe
+            : takesOwn(figure)
               ? 'An example: a medium lathe.'
               : 'An example.'}
       </p>
