@@ -70,6 +70,7 @@ export const belt: WorkingFigure = {
       label: 'Pitch of the belt',
       unit: 'm',
       written: mm,
+      metricOnly: true,
       low: 2,
       high: 8,
       step: 0.5,

@@ -18,6 +18,8 @@ export interface FigureInput {
   readonly high: number;
   readonly step: number;
   readonly example: number;
+  /** Sold by this unit everywhere, so that inches would hide it. */
+  readonly metricOnly?: true;
   /** Figure of the design or of the lathe that stands here on a reader's own path. */
   readonly own?: string;
 }

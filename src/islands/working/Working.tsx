@@ -5,10 +5,12 @@ import {
   type Values,
   type WorkingFigure,
 } from '../../calc/working-figures/figure.ts';
-import { namesUnder } from '../memory.ts';
+import { namesUnder, recall } from '../memory.ts';
+import type { Units } from '../shared/format.ts';
 import { useReady } from '../shared/ready.ts';
 import { inputText, sentenceOf, writtenText } from './answer-text.ts';
 import { InputRow } from './InputRow.tsx';
+import { inUnits } from './in-units.ts';
 import { Plot } from './Plot.tsx';
 import { readTyped, shownOf } from './typed.ts';
 import { useFigure } from './use-figure.ts';
@@ -84,8 +86,7 @@ function AnswerTable({
   );
 }
 
-/** A working figure: values to move, picture, sentence, table. It stands whole as an example before the script listens. */
-export function Working({ figure }: { readonly figure: WorkingFigure }) {
+function Body({ figure }: { readonly figure: WorkingFigure }) {
   const ready = useReady();
   const { values, typed, touched, put, offer, type } = useFigure(figure);
   const example = exampleOf(figure);
@@ -139,4 +140,19 @@ export function Working({ figure }: { readonly figure: WorkingFigure }) {
       <AnswerTable figure={figure} values={values} answer={answer} />
     </div>
   );
+}
+
+/** The units that the reader has chosen elsewhere on the site; metric until the script listens. */
+function useUnits(): Units {
+  const [units, setUnits] = useState<Units>('metric');
+  useEffect(() => {
+    if (recall('units') === 'inch') setUnits('inch');
+  }, []);
+  return units;
+}
+
+/** A working figure: values to move, picture, sentence, table. It stands whole as an example before the script listens. */
+export function Working({ figure }: { readonly figure: WorkingFigure }) {
+  const units = useUnits();
+  return <Body key={units} figure={inUnits(figure, units)} />;
 }
