@@ -26,3 +26,22 @@ test('a figure of the book starts from the own path, is moved by keyboard, and s
   await figure.getByRole('button', { name: 'Start again' }).press('Enter');
   await expect(length).toHaveValue(before);
 });
+
+test.describe('with scripts off', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('a figure shows its picture, sentence, table and equations, and nothing that cannot be moved', {
+    tag: '@once',
+  }, async ({ page }) => {
+    await page.goto('book/topics/motor-supply/');
+    for (const figure of [page.locator('#figure-supply'), page.locator('#figure-leakage')]) {
+      const picture = figure.getByRole('img');
+      await expect(picture).toBeVisible();
+      await expect(figure.locator('.working-says')).toHaveText((await picture.getAttribute('aria-label'))!);
+      await expect(figure.getByRole('table').getByRole('row').first()).toBeVisible();
+      await expect(figure.getByRole('group', { name: /^Equation: / }).first()).toBeVisible();
+      await expect(figure.getByRole('slider')).toHaveCount(0);
+      await expect(figure.getByRole('button')).toHaveCount(0);
+    }
+  });
+});

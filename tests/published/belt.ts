@@ -1,5 +1,6 @@
 import {
   beltCentreDistance,
+  beltLeastCentres,
   beltLength,
   beltMeshFactor,
   beltTeethInMesh,
@@ -26,6 +27,18 @@ const meshRow = (teethInMesh: number, printed: string): PublishedRow =>
     inputs: { teethInMesh },
     printed,
     unit: '1',
+  });
+
+/** Two equal pulleys touch at one pitch diameter. */
+const touchingRow = (teeth: number, printed: string): PublishedRow =>
+  row(beltLeastCentres, {
+    what: `two pulleys of ${teeth} teeth, 5 mm pitch: their pitch diameter`,
+    source: { ref: 'Makers’ tables of toothed pulleys', at: 'pitch 5 mm' },
+    provenance: 'memory',
+    inputs: { teethSmall: teeth, teethLarge: teeth, pitch: 0.005 },
+    as: (distance) => distance * 1000,
+    printed,
+    unit: 'mm',
   });
 
 export const beltRows: readonly PublishedRow[] = [
@@ -68,4 +81,6 @@ export const beltRows: readonly PublishedRow[] = [
   meshRow(6, '1.0'),
   meshRow(5, '0.7'),
   meshRow(4, '0.5'),
+  touchingRow(20, '31.83'),
+  touchingRow(40, '63.66'),
 ];

@@ -65,6 +65,20 @@ export const beltCentreDistance: Formula<Pulleys & { beltTeeth: number }> = {
     centresFor(beltTeeth * pitch, pitchDiameter(teethLarge, pitch), pitchDiameter(teethSmall, pitch)),
 };
 
+/** Least distance of the shafts, m: there the pitch circles touch. Flanges and an idler ask for more. */
+export const beltLeastCentres: Formula<Pulleys> = {
+  id: 'belt-least-centres',
+  label: 'Least distance of two pulleys',
+  equation: 'distance = (teethSmall + teethLarge) × pitch ÷ 2π',
+  tex: 'C_0 = \\frac{(N_d + N_D)\\,p}{2\\pi}',
+  inputs: pulleyInputs,
+  unit: 'm',
+  source: { ref: 'Makers’ tables of toothed pulleys', at: 'pitch diameter = teeth × pitch ÷ π' },
+  valid: {},
+  compute: ({ teethSmall, teethLarge, pitch }) =>
+    (pitchDiameter(teethSmall, pitch) + pitchDiameter(teethLarge, pitch)) / 2,
+};
+
 /** Teeth of the smaller pulley that the belt holds at once. */
 export const beltTeethInMesh: Formula<Pulleys & { centreDistance: number }> = {
   id: 'belt-teeth-in-mesh',
@@ -113,6 +127,7 @@ export const beltToothForce: Formula<{ torque: number; teeth: number; pitch: num
 export const beltFormulas = [
   beltLength,
   beltCentreDistance,
+  beltLeastCentres,
   beltTeethInMesh,
   beltMeshFactor,
   beltToothForce,

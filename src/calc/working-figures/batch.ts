@@ -1,3 +1,4 @@
+import type { Path } from '../core/path.ts';
 import { breakEvenPieces } from '../formulas/worth.ts';
 import { curveOf, type Values, type WorkingFigure } from './figure.ts';
 
@@ -31,6 +32,19 @@ function answer({ program = 0, byHand = 0, attended = 0, pieces = 1 }: Values) {
     ],
     mark: [pieces, program + pieces * attended],
   } as const;
+}
+
+/** The first kind of part on the path; its times are kept in hours. */
+function ownOf({ families = [] }: Path): Values {
+  const [family] = families;
+  if (!family) return {};
+  const { piecesPerBatch, byHand, byProgram } = family;
+  return {
+    pieces: piecesPerBatch,
+    program: 3600 * (byProgram.firstSetUp - byHand.setUp),
+    byHand: 3600 * byHand.piece,
+    attended: 3600 * byProgram.attended,
+  };
 }
 
 /** From how many pieces a longer set-up pays in hours. */
@@ -83,6 +97,7 @@ export const batch: WorkingFigure = {
   ],
   across: { label: 'pieces in the batch', written: counted },
   up: { label: 'your hours', written: hours },
+  ownOf,
   formulas: [breakEvenPieces.id],
   answer,
 };

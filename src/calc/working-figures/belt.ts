@@ -1,4 +1,4 @@
-import { beltCentreDistance, beltLength, beltTeethInMesh } from '../formulas/belt.ts';
+import { beltCentreDistance, beltLeastCentres, beltLength, beltTeethInMesh } from '../formulas/belt.ts';
 import { mm, type Values, type WorkingFigure } from './figure.ts';
 
 const teeth = { unit: 'teeth', per: 1 } as const;
@@ -9,7 +9,7 @@ const FARTHEST = 200;
 function answer({ motor = 1, screw = 1, pitch = 1, wanted = 1 }: Values) {
   const pulleys = { teethSmall: Math.min(motor, screw), teethLarge: Math.max(motor, screw), pitch };
   const centresOf = (beltTeeth: number) => beltCentreDistance.compute({ ...pulleys, beltTeeth });
-  const touching = (pitch * (pulleys.teethSmall + pulleys.teethLarge)) / (2 * Math.PI);
+  const touching = beltLeastCentres.compute(pulleys);
   const aimed = Math.max(wanted, touching);
   const near = Math.round(beltLength.compute({ ...pulleys, centreDistance: aimed }) / pitch);
   const nearest =
@@ -29,6 +29,7 @@ function answer({ motor = 1, screw = 1, pitch = 1, wanted = 1 }: Values) {
     rows: [
       { id: 'belt', label: 'Nearest belt', value: nearest, written: teeth },
       { id: 'centres', label: 'Distance that it gives', value: centres, written: mm },
+      { id: 'touching', label: 'Least distance of the two', value: touching, written: mm },
       {
         id: 'mesh',
         label: 'In mesh on the smaller pulley',
@@ -69,6 +70,7 @@ export const belt: WorkingFigure = {
       label: 'Pitch of the belt',
       unit: 'm',
       written: mm,
+      metricOnly: true,
       low: 2,
       high: 8,
       step: 0.5,
@@ -89,6 +91,6 @@ export const belt: WorkingFigure = {
   ],
   across: { label: 'teeth of the belt', written: teeth },
   up: { label: 'distance of the shafts, mm', written: mm },
-  formulas: [beltCentreDistance.id, beltLength.id, beltTeethInMesh.id],
+  formulas: [beltCentreDistance.id, beltLength.id, beltLeastCentres.id, beltTeethInMesh.id],
   answer,
 };

@@ -2,7 +2,7 @@ import { encoderEdgeRate } from '../formulas/spindle.ts';
 import { curveOf, rpm, type Values, type WorkingFigure } from './figure.ts';
 
 const SPEED = { low: 100, high: 6000 };
-const thousands = { unit: 'thousand a second', per: 1 / 1000 } as const;
+const thousands = { unit: 'kHz', per: 1 / 1000 } as const;
 
 function answer({ lines = 0, speed = 0, most = 0 }: Values) {
   const edgesAt = (each: number) => encoderEdgeRate.compute({ lines, speed: each });
@@ -71,7 +71,7 @@ export const edges: WorkingFigure = {
     },
   ],
   across: { label: 'spindle speed, rpm', written: rpm },
-  up: { label: 'counts, thousand a second', written: thousands },
+  up: { label: 'counts, thousand a second (kHz)', written: thousands },
   formulas: [encoderEdgeRate.id],
   answer,
 };

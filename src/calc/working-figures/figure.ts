@@ -1,3 +1,4 @@
+import type { Path } from '../core/path.ts';
 import type { Unit } from '../core/quantity.ts';
 
 /** A unit as a reader knows it, and how many of it make one of SI. */
@@ -17,6 +18,8 @@ export interface FigureInput {
   readonly high: number;
   readonly step: number;
   readonly example: number;
+  /** Sold by this unit everywhere, so that inches would hide it. */
+  readonly metricOnly?: true;
   /** Figure of the design or of the lathe that stands here on a reader's own path. */
   readonly own?: string;
 }
@@ -67,6 +70,8 @@ export interface WorkingFigure {
   readonly inputs: readonly FigureInput[];
   readonly across: Axis;
   readonly up: Axis;
+  /** What the path itself says of the inputs, SI: a measured play, the parts that somebody makes. */
+  readonly ownOf?: (path: Path) => Values;
   /** Own figures are taken only on a path on which this one arises: a servo has no place in a figure of steppers. */
   readonly ownWith?: string;
   /** Ids of the formulas that it is made of. */

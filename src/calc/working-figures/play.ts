@@ -1,5 +1,9 @@
+import type { Path } from '../core/path.ts';
 import { lashOnDiameter } from '../formulas/lash.ts';
 import { curveOf, mm, type Values, type WorkingFigure } from './figure.ts';
+
+/** Plays that are looked at, mm. */
+const PLAY = { low: 0, high: 0.3 };
 
 const onDiameter = (...lashes: readonly number[]): number => lashOnDiameter.compute({ lashes });
 
@@ -17,11 +21,17 @@ function answer({ nut = 0, bearing = 0, wanted = 0 }: Values) {
       { id: 'wanted', label: 'What you want', value: wanted, written: mm },
     ],
     curves: [
-      { name: 'on the diameter', points: curveOf(0, 1e-4, (each) => onDiameter(each, bearing)) },
-      { name: 'what you want', points: curveOf(0, 1e-4, () => wanted, 1), broken: true },
+      { name: 'on the diameter', points: curveOf(0, PLAY.high / 1000, (each) => onDiameter(each, bearing)) },
+      { name: 'what you want', points: curveOf(0, PLAY.high / 1000, () => wanted, 1), broken: true },
     ],
     mark: [nut, error],
   } as const;
+}
+
+/** A play that was measured as a whole stands for nut and bearing together. */
+function ownOf({ facts }: Path): Values {
+  const whole = facts['cross-play'];
+  return whole === undefined ? {} : { nut: whole, bearing: 0 };
 }
 
 /** What play in nut and bearing does to a diameter. */
@@ -29,15 +39,15 @@ export const play: WorkingFigure = {
   id: 'play',
   topic: 'cross-slide-screw',
   question: 'What does play do to a diameter?',
-  begin: 'Put in what your indicator shows at the nut and at the bearing.',
+  begin:
+    'Put in what your indicator shows at the nut and at the bearing. Play that was measured as a whole goes into the first.',
   inputs: [
     {
       id: 'nut',
       label: 'Play of the nut',
       unit: 'm',
       written: mm,
-      low: 0,
-      high: 0.1,
+      ...PLAY,
       step: 0.005,
       example: 0.03,
     },
@@ -46,8 +56,7 @@ export const play: WorkingFigure = {
       label: 'Play of bearing and bracket',
       unit: 'm',
       written: mm,
-      low: 0,
-      high: 0.1,
+      ...PLAY,
       step: 0.005,
       example: 0.01,
     },
@@ -64,6 +73,7 @@ export const play: WorkingFigure = {
   ],
   across: { label: 'play of the nut, mm', written: mm },
   up: { label: 'error on the diameter, mm', written: mm },
+  ownOf,
   formulas: [lashOnDiameter.id],
   answer,
 };

@@ -5,10 +5,12 @@ import {
   type Values,
   type WorkingFigure,
 } from '../../calc/working-figures/figure.ts';
-import { namesUnder } from '../memory.ts';
+import { namesUnder, recall } from '../memory.ts';
+import type { Units } from '../shared/format.ts';
 import { useReady } from '../shared/ready.ts';
 import { inputText, sentenceOf, writtenText } from './answer-text.ts';
 import { InputRow } from './InputRow.tsx';
+import { inUnits } from './in-units.ts';
 import { Plot } from './Plot.tsx';
 import { readTyped, shownOf } from './typed.ts';
 import { useFigure } from './use-figure.ts';
@@ -18,11 +20,14 @@ const REST = 700;
 
 const mayHavePath = (): boolean => /^#\d+\?/.test(window.location.hash) || namesUnder('shelf/').length > 0;
 
+const takesOwn = ({ inputs, ownOf }: WorkingFigure): boolean =>
+  ownOf !== undefined || inputs.some(({ own }) => own);
+
 /** What the reader's own path brings, or undefined while there is none. All of the trade loads only then. */
 function useOwn(figure: WorkingFigure, take: (own: Values) => void): Values | undefined {
   const [own, setOwn] = useState<Values>();
   useEffect(() => {
-    if (!figure.inputs.some((input) => input.own) || !mayHavePath()) return;
+    if (!takesOwn(figure) || !mayHavePath()) return;
     import('./own-values.ts')
       .then(({ ownValues }) => ownValues(figure))
       .then((found) => {
@@ -81,8 +86,7 @@ function AnswerTable({
   );
 }
 
-/** A working figure: values to move, picture, sentence, table. It stands whole as an example before the script listens. */
-export function Working({ figure }: { readonly figure: WorkingFigure }) {
+function Body({ figure }: { readonly figure: WorkingFigure }) {
   const ready = useReady();
   const { values, typed, touched, put, offer, type } = useFigure(figure);
   const example = exampleOf(figure);
@@ -90,7 +94,6 @@ export function Working({ figure }: { readonly figure: WorkingFigure }) {
   const answer = figure.answer(values);
   const sentence = sentenceOf(figure, values, answer);
   const isOwn = (id: string) => own?.[id] !== undefined && own[id] === values[id];
-  const isOfLathe = figure.inputs.some((input) => input.own);
   const anyOwn = figure.inputs.some(({ id }) => isOwn(id));
   return (
     <div class="working-body">
@@ -127,7 +130,7 @@ export function Working({ figure }: { readonly figure: WorkingFigure }) {
           ? 'From your path, where it is marked; the rest is of an example.'
           : touched
             ? 'Your figures; the rest is of an example.'
-            : isOfLathe
+            : takesOwn(figure)
               ? 'An example: a medium lathe.'
               : 'An example.'}
       </p>
@@ -137,4 +140,19 @@ export function Working({ figure }: { readonly figure: WorkingFigure }) {
       <AnswerTable figure={figure} values={values} answer={answer} />
     </div>
   );
+}
+
+/** The units that the reader has chosen elsewhere on the site; metric until the script listens. */
+function useUnits(): Units {
+  const [units, setUnits] = useState<Units>('metric');
+  useEffect(() => {
+    if (recall('units') === 'inch') setUnits('inch');
+  }, []);
+  return units;
+}
+
+/** A working figure: values to move, picture, sentence, table. It stands whole as an example before the script listens. */
+export function Working({ figure }: { readonly figure: WorkingFigure }) {
+  const units = useUnits();
+  return <Body key={units} figure={inUnits(figure, units)} />;
 }

@@ -5,7 +5,7 @@ export type Typed = { readonly value: number } | { readonly fault: string };
 
 /** A figure in the unit of its input, as a field shows it. */
 export const shownOf = ({ written, step }: FigureInput, value: number): string => {
-  const decimals = Math.max(1, -Math.floor(Math.log10(step)));
+  const decimals = Math.max(1, 1 - Math.floor(Math.log10(step)));
   return String(Number((value * written.per).toFixed(decimals)));
 };
 

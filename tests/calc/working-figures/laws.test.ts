@@ -29,6 +29,27 @@ describe('against printed figures', () => {
     },
   );
 
+  test.each(printed('screw-buckling-load', heldSo).filter(({ unit }) => unit === 'N'))(
+    'bend: $what',
+    (row) => {
+      const { rootDiameter: root, length } = row.inputs as Record<string, number>;
+      const ours = said(bend, 'held', { root: root!, length: length!, push: 1 });
+      expect(Math.abs(ours - Number(row.printed))).toBeLessThanOrEqual(tolerance(row));
+    },
+  );
+
+  test.each(printed('encoder-edge-rate', ({ speed }) => speed === 1))('edges: $what', (row) => {
+    const { lines, speed } = row.inputs as Record<string, number>;
+    const ours = said(edges, 'edges', { lines: lines!, speed: speed!, most: 1 }) * 1000;
+    expect(Math.abs(ours - Number(row.printed))).toBeLessThanOrEqual(tolerance(row));
+  });
+
+  test.each(printed('belt-least-centres', () => true))('belt: $what', (row) => {
+    const { teethSmall: motor, teethLarge: screw, pitch } = row.inputs as Record<string, number>;
+    const ours = said(belt, 'touching', { motor: motor!, screw: screw!, pitch: pitch!, wanted: 0.1 });
+    expect(Math.abs(ours - Number(row.printed))).toBeLessThanOrEqual(tolerance(row));
+  });
+
   test.each(printed('break-even-pieces', ({ savedPerPiece }) => savedPerPiece !== 0.8))(
     'batch: $what',
     (row) => {
