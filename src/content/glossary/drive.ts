@@ -10,6 +10,7 @@ export const drive: readonly Word[] = [
     means:
       'A screw whose nut rolls on balls: little friction, little play. It does not hold still by itself.',
   },
+  { word: 'bearing', means: 'Carries a shaft, so that it turns easily and stays in its place.' },
   {
     word: 'bellows',
     means: 'A folded cover that keeps chips off a screw. Pressed together it still takes room.',
@@ -79,6 +80,7 @@ export const drive: readonly Word[] = [
     kept: 'What sellers print beside a stepper’s curve.',
     means: 'The most a stepper can give at a speed before it slips.',
   },
+  { word: 'pulley', means: 'A wheel for a belt.' },
   {
     word: 'pulley, 1:1',
     linked: ['1:1', '2:1'],
@@ -94,6 +96,15 @@ export const drive: readonly Word[] = [
   {
     word: 'shim',
     means: 'A thin piece of metal that fills a gap or lifts a part by a known amount.',
+  },
+  {
+    word: 'spring scale',
+    means: 'A hook on a spring with a dial that shows the pull. It measures how hard a slide is to move.',
+  },
+  {
+    word: 'stall',
+    linked: ['stall', 'stalls', 'stalled'],
+    means: 'To stop turning while told to turn, because the load is too much.',
   },
   {
     word: 'step and direction',

@@ -7,7 +7,11 @@ export const electrics: readonly Word[] = [
     means:
       'A wire on which a drive says that something is wrong. It does nothing until you join it to the stop circuit or the control.',
   },
-  { word: 'back-current', means: 'What a braking motor sends back to its supply. It pushes the voltage up.' },
+  {
+    word: 'back-current',
+    kept: 'What makers of supplies and drives write.',
+    means: 'What a braking motor sends back to its supply. It pushes the voltage up.',
+  },
   {
     word: 'bleed resistor',
     means: 'Empties the capacitors of a supply after it is switched off. Until then they hold a charge.',
@@ -26,6 +30,11 @@ export const electrics: readonly Word[] = [
   {
     word: 'contactor',
     means: 'A strong switch worked by a small current. In a stop circuit it takes the power away.',
+  },
+  {
+    word: 'direct-current bus',
+    means:
+      'The conductors inside a drive that hold its direct voltage. They stay charged for minutes after the plug is out.',
   },
   {
     word: 'drive',

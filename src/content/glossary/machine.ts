@@ -72,6 +72,11 @@ export const machine: readonly Word[] = [
     means: 'The chuck screws on the spindle. In reverse or in hard braking it can come off.',
   },
   {
+    word: 'quill',
+    kept: 'Said where the tailstock gets a motor.',
+    means: 'The barrel of the tailstock. Its handwheel pushes it out.',
+  },
+  {
     word: 'rack and pinion',
     linked: ['rack and pinion', 'pinion', 'pinions', 'with a (rack)', 'by the (rack)'],
     means:
@@ -88,6 +93,11 @@ export const machine: readonly Word[] = [
   {
     word: 'tailstock',
     means: 'The part at the right end of the bed. It holds a drill or steadies long work.',
+  },
+  {
+    word: 'taper',
+    linked: ['a (taper)', 'tapers'],
+    means: 'A shape whose diameter changes evenly along its length, as a cone’s does.',
   },
   { word: 'travel', means: 'How far a slide can move from end to end.' },
   {

@@ -22,6 +22,12 @@ export const sensing: readonly Word[] = [
     also: ['dial indicator', 'dial gauge'],
     means: 'A dial with a stylus that shows movements of a hundredth of a millimetre.',
   },
+  {
+    word: 'inductive sensor',
+    also: ['proximity sensor'],
+    linked: ['inductive sensor', 'inductive sensors', 'inductive', 'proximity sensor'],
+    means: 'A sensor that feels metal near it without touching.',
+  },
   { word: 'limit switch', means: 'Stops a slide before it reaches the end of its travel.' },
   {
     word: 'lines',

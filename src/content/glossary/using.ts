@@ -13,9 +13,15 @@ export const using: readonly Word[] = [
     kept: 'A part of the room of tools.',
     means: 'A gripper in the tool post that pulls the bar out for the next part.',
   },
+  { word: 'boring', linked: ['boring'], means: 'Turning the inside of a hole to size.' },
   { word: 'chip breaker', means: 'The shape on top of an insert that curls a chip until it snaps.' },
   { word: 'chisel edge', also: ['web'], means: 'The blunt middle of a drill. It pushes more than it cuts.' },
   { word: 'collet', means: 'A split sleeve that grips round stock evenly and quickly.' },
+  {
+    word: 'commissioning',
+    linked: ['commissioning'],
+    means: 'Bringing a finished machine to life step by step, and proving each step.',
+  },
   {
     word: 'constant surface speed',
     linked: ['constant surface speed', 'surface speed'],
@@ -99,6 +105,12 @@ export const using: readonly Word[] = [
     word: 'run-up',
     kept: 'Said by the working figure of a thread.',
     means: 'The way that a slide needs to come to speed before a thread begins.',
+  },
+  {
+    word: 'soak test',
+    also: ['soak'],
+    linked: ['soak test', 'the (soak)'],
+    means: 'Letting everything run for hours with nothing in the chuck, to find what fails when warm.',
   },
   { word: 'soft jaws', means: 'Chuck jaws that you turn to size yourself, so that they grip a part truly.' },
   { word: 'split point', means: 'A drill ground so that its middle cuts too. It needs less push.' },
