@@ -1,6 +1,8 @@
 import type { ComparedColumn } from '../../calc/comparing.ts';
+import { checks } from '../../content/told/checks.ts';
 import { Able, Lacks, Measured, RisksCell } from '../beside/Cells.tsx';
 import { Scissors } from '../plan/Glyphs.tsx';
+import { InTheBook } from '../shared/ReadAbout.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { lacksOf, type RowId, saySkill, sayYear, stopsOf } from './rows.ts';
 
@@ -13,12 +15,23 @@ interface Props {
   readonly end: number;
 }
 
-type Check = { readonly id: string; readonly label: string };
+type Check = NonNullable<ComparedColumn['checks']>['stop'][number];
 
 /** A count of checks that are not ok, and which they are: stops at once, the others a press away. */
 function NotOk({ result, those }: { result: 'look' | 'stop'; those: readonly Check[] }) {
   if (those.length === 0) return null;
-  const labels = <span class="task-note">{those.map(({ label }) => label).join('; ')}</span>;
+  const labels = (
+    <span class="task-note">
+      {those.map(({ id, label, subsystem }, at) => (
+        <span key={id}>
+          {at > 0 ? '; ' : ''}
+          <InTheBook kind="checks" told={checks} id={id} room={subsystem}>
+            {label}
+          </InTheBook>
+        </span>
+      ))}
+    </span>
+  );
   const mark = <ResultMark result={result} word={`${those.length} ${result}`} />;
   if (result === 'stop')
     return (
@@ -37,9 +50,9 @@ function NotOk({ result, those }: { result: 'look' | 'stop'; those: readonly Che
   );
 }
 
-function Checks({ checks }: Pick<ComparedColumn, 'checks'>) {
-  if (!checks) return <>Nothing of it is ours to check.</>;
-  const { ok, look, stop, open } = checks;
+function Checks({ said }: { said: ComparedColumn['checks'] }) {
+  if (!said) return <>Nothing of it is ours to check.</>;
+  const { ok, look, stop, open } = said;
   return (
     <ul class="list-plain beside-risks">
       <NotOk result="stop" those={stop} />
@@ -91,7 +104,7 @@ export function Cell({ id, column, name, end }: Props) {
     case 'risks':
       return <RisksCell risks={column.risks} />;
     case 'checks':
-      return <Checks checks={column.checks} />;
+      return <Checks said={column.checks} />;
     case 'skill':
       return <>{saySkill(column)}</>;
     case 'stops':

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { ToldIn } from '../../content/told/told-in.ts';
 import { sections, topics } from '../../content/told/topics.ts';
 import { to } from './places.ts';
@@ -41,3 +42,14 @@ export function Topics({ about, section = '' }: { about: readonly Topic[]; secti
 export const ReadAbout = ({ kind, told, id, room }: Props) => (
   <Topics about={topicsOf(told, id, room)} section={`#${sections[kind]}`} />
 );
+
+/** The name of a thing, leading to the topic that tells of it first. */
+export function InTheBook({ kind, told, id, room, children }: Props & { children: ComponentChildren }) {
+  const [topic] = topicsOf(told, id, room);
+  if (!topic) return <>{children}</>;
+  return (
+    <a href={to(`book/topics/${topic[0]}/#${sections[kind]}`)} data-keep-path>
+      {children}
+    </a>
+  );
+}

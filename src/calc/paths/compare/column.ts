@@ -1,6 +1,6 @@
 import type { Ability, AbilityRow, Alternative } from '../../core/alternative.ts';
 import type { Band } from '../../core/band.ts';
-import type { Skill } from '../../core/decision.ts';
+import type { Skill, SubsystemId } from '../../core/decision.ts';
 import type { Path } from '../../core/path.ts';
 import type { StageId } from '../../core/task.ts';
 import type { Spread } from '../../report.ts';
@@ -18,11 +18,18 @@ export interface HardestSkill {
   readonly asks: readonly { readonly decision: string; readonly option: string }[];
 }
 
+/** A check that is not ok, by its room. */
+export interface NotOkCheck {
+  readonly id: string;
+  readonly label: string;
+  readonly subsystem: SubsystemId;
+}
+
 /** What the checks say. `open`: not to be judged yet. */
 export interface ColumnChecks {
   readonly ok: number;
-  readonly look: readonly { readonly id: string; readonly label: string }[];
-  readonly stop: readonly { readonly id: string; readonly label: string }[];
+  readonly look: readonly NotOkCheck[];
+  readonly stop: readonly NotOkCheck[];
   readonly open: number;
 }
 

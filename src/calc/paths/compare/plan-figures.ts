@@ -32,7 +32,9 @@ function hardestOf(state: State): HardestSkill {
 function checksIn(state: State): ColumnChecks {
   const all = checksOf(keptDesignOf(state));
   const those = (result: 'look' | 'stop') =>
-    all.filter((check) => check.result === result).map(({ id, label }) => ({ id, label }));
+    all
+      .filter((check) => check.result === result)
+      .map(({ id, label, subsystem }) => ({ id, label, subsystem }));
   return {
     ok: all.filter(({ result }) => result === 'ok').length,
     look: those('look'),
