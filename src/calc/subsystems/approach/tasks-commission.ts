@@ -114,7 +114,7 @@ export const commissionTasks: readonly Task[] = [
     tools: 'Indicator',
     lathe: 'out',
     undo: 'can-be-undone',
-    test: 'Raised by a fifth at a time until it loses its place or the error line trips; 60 to 70 % of that speed and 50 to 60 % of that acceleration are kept. 200 cycles at one and a half times the kept values come back to zero within 0.01 mm.',
+    test: 'Raised by a fifth at a time until it loses its place or the error line trips; 60 to 70 % of that speed and 50 to 60 % of that acceleration are kept. 200 cycles a quarter above the kept values come back to zero within 0.01 mm.',
     safety: 'Chuck empty, slides far from it, fence in place, guard shut.',
     scale: [
       oneSlideOnly,
