@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
@@ -34,6 +35,26 @@ function workedOut(paths) {
   };
 }
 
+/**
+ * Builds a worker among the chunks of the pages, so that both load the same files and the trade travels once. Left to
+ * itself the bundler builds each worker apart, with a trade of its own.
+ */
+function workersAmongChunks() {
+  return {
+    name: 'workers-among-chunks',
+    apply: 'build',
+    enforce: 'pre',
+    applyToEnvironment: ({ name }) => name === 'client',
+    async transform(code, id) {
+      const [call, from] = /new URL\('([^']+\.ts)', import\.meta\.url\)/.exec(code) ?? [];
+      if (!call || !id.includes('/islands/')) return null;
+      const worker = await this.resolve(from, id);
+      const chunk = this.emitFile({ type: 'chunk', id: worker.id, name: basename(from, '.ts') });
+      return code.replace(call, `import.meta.ROLLUP_FILE_URL_${chunk}`);
+    },
+  };
+}
+
 export default defineConfig({
   output: 'static',
   // Where this copy stands on the web, if anybody has said: without it no address is made up.
@@ -59,5 +80,8 @@ export default defineConfig({
       ],
     },
   },
-  vite: { plugins: [workedOut(worked)], build: { rolldownOptions: { onLog: dropDirectiveNoise } } },
+  vite: {
+    plugins: [workedOut(worked), workersAmongChunks()],
+    build: { rolldownOptions: { onLog: dropDirectiveNoise } },
+  },
 });
