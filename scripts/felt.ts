@@ -1,0 +1,163 @@
+// What a visitor feels of the built site, measured in a browser: `npm run felt`. What each page sends for (kB with brotli,
+// requests), how far it moves while it loads (layout shift, at both widths), and how long an answer takes to be on screen
+// with the processor slowed four times. Ends with 1 where a page shifts by 0.01 or an answer takes 50 ms.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Browser, chromium, type Page, type Request } from '@playwright/test';
+import { findBrowser } from '../tests/browser/support/find-browser.ts';
+import { KINDS } from './page-kinds.ts';
+import { servePacked } from './serve-packed.ts';
+
+const WIDTHS = [360, 1280];
+const SHIFT = 0.01;
+
+const links = readFileSync(join(import.meta.dirname, '../tests/links/v1.txt'), 'utf8')
+  .trim()
+  .split('\n');
+/** A path with every question answered, from the kept links. */
+const fullPath = links.find((line) => line.length > 1000 && !line.includes(';')) ?? '';
+
+interface Shift {
+  readonly value: number;
+  readonly what: string;
+}
+
+/** Notes every layout shift that nobody asked for, and what moved. */
+function watchShifts(): void {
+  const seen: Shift[] = [];
+  Object.assign(window, { shifts: seen });
+  new PerformanceObserver((list) => {
+    for (const entry of list.getEntries() as unknown as {
+      value: number;
+      hadRecentInput: boolean;
+      sources: readonly { node: Node | null }[];
+    }[]) {
+      if (entry.hadRecentInput) continue;
+      const names = entry.sources.map(({ node }) =>
+        node instanceof Element ? `${node.nodeName.toLowerCase()}.${node.className}` : (node?.nodeName ?? ''),
+      );
+      seen.push({ value: entry.value, what: names.join(' ') });
+    }
+  }).observe({ type: 'layout-shift', buffered: true });
+}
+
+async function settled(page: Page): Promise<void> {
+  await page.waitForLoadState('networkidle');
+  await page.waitForTimeout(800);
+}
+
+async function load(browser: Browser, address: string, width: number) {
+  const context = await browser.newContext({
+    viewport: { width, height: 800 },
+    isMobile: width < 500,
+    serviceWorkers: 'block',
+  });
+  const page = await context.newPage();
+  await page.addInitScript(watchShifts);
+  const done: Request[] = [];
+  page.on('requestfinished', (request) => done.push(request));
+  await page.goto(address);
+  await settled(page);
+  const shifts = (await page.evaluate('window.shifts')) as Shift[];
+  const sent = { kB: { document: 0, stylesheet: 0, script: 0 }, requests: done.length };
+  for (const request of done) {
+    const kind = request.resourceType();
+    if (kind in sent.kB)
+      sent.kB[kind as keyof typeof sent.kB] += (await request.sizes()).responseBodySize / 1000;
+  }
+  await context.close();
+  return { sent, shifts };
+}
+
+/** Notes how long after each press the next picture came, as the browser itself measures it (to 8 ms). */
+function watchPresses(): void {
+  const seen = new Map<number, number>();
+  Object.assign(window, { presses: () => [...seen.values()] });
+  const init = { type: 'event', durationThreshold: 16, buffered: true } as PerformanceObserverInit;
+  new PerformanceObserver((list) => {
+    for (const { interactionId, duration } of list.getEntries() as unknown as {
+      interactionId: number;
+      duration: number;
+    }[])
+      if (interactionId) seen.set(interactionId, Math.max(duration, seen.get(interactionId) ?? 0));
+  }).observe(init);
+}
+
+const median = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[times.length >> 1] ?? 0;
+
+interface Pressed {
+  readonly page: string;
+  /** What is pressed, one after another. */
+  readonly at: string;
+  /** How often at most. */
+  readonly times: number;
+}
+
+const PRESSED: Readonly<Record<string, Pressed>> = {
+  'answers of a question': { page: 'questions/control/', at: '.centre input[type=radio]', times: 8 },
+};
+
+/** Milliseconds from each press to the next picture, with the processor slowed four times. */
+async function press(browser: Browser, address: string, { page: name, at, times }: Pressed) {
+  const context = await browser.newContext({
+    viewport: { width: 360, height: 740 },
+    isMobile: true,
+    serviceWorkers: 'block',
+  });
+  const page = await context.newPage();
+  await page.addInitScript(watchPresses);
+  await page.goto(`${address}${name}#${fullPath}`);
+  await settled(page);
+  const cdp = await context.newCDPSession(page);
+  await cdp.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+  const places = await page.locator(at).all();
+  for (const place of places.slice(0, times)) {
+    if (await place.isDisabled()) continue;
+    await place.scrollIntoViewIfNeeded();
+    await page.waitForTimeout(300);
+    const box = await place.boundingBox();
+    if (box) await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    await page.waitForTimeout(2500);
+  }
+  const presses = await page.evaluate('window.presses()');
+  await context.close();
+  return presses as number[];
+}
+
+const cells = (...texts: string[]) =>
+  texts.map((text, at) => (at ? text.padStart(12) : text.padEnd(24))).join('');
+
+const wanted = process.argv.slice(2);
+const { address, close } = await servePacked();
+const browser = await chromium.launch(await findBrowser());
+let failed = false;
+
+console.log(
+  cells('kB sent, brotli', 'HTML', 'CSS', 'JavaScript', 'requests', ...WIDTHS.map((w) => `shift ${w}`)),
+);
+for (const [kind, place] of Object.entries(KINDS)) {
+  if (wanted.length > 0 && !wanted.includes(kind)) continue;
+  const loads = [];
+  for (const width of WIDTHS) loads.push(await load(browser, `${address}${place}#${fullPath}`, width));
+  const { kB, requests } = loads[0]!.sent;
+  const sums = loads.map(({ shifts }) => shifts.reduce((sum, { value }) => sum + value, 0));
+  const numbers = [kB.document, kB.stylesheet, kB.script].map((each) => each.toFixed(1));
+  console.log(cells(kind, ...numbers, String(requests), ...sums.map((sum) => sum.toFixed(3))));
+  for (const { shifts } of loads)
+    for (const { value, what } of shifts) if (value >= 0.001) console.log(`   ${value.toFixed(3)} ${what}`);
+  failed ||= sums.some((sum) => sum >= SHIFT);
+}
+
+console.log(
+  `\n${cells('ms to the next picture', 'presses', 'median', 'longest')}  (processor slowed four times)`,
+);
+for (const [what, pressed] of Object.entries(PRESSED)) {
+  if (wanted.length > 0 && !wanted.includes('presses')) continue;
+  const times = await press(browser, address, pressed);
+  console.log(cells(what, String(times.length), String(median(times)), String(Math.max(...times))));
+  failed ||= Math.max(...times) >= 50;
+}
+
+await browser.close();
+close();
+process.exitCode = failed ? 1 : 0;
