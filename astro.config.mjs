@@ -18,7 +18,10 @@ const WORKED_OUT = [
 ];
 const worked = WORKED_OUT.map((name) => fileURLToPath(new URL(`./src/${name}.ts`, import.meta.url)));
 
-const firstColours = readFileSync(new URL('./src/layouts/first-colours.js', import.meta.url));
+/** The scripts that stand in the head of a page, as they are printed there. */
+const inHead = ['first-colours', 'expected-notice'].map((name) =>
+  readFileSync(new URL(`./src/layouts/${name}.js`, import.meta.url)),
+);
 const hashOf = (script) => `sha256-${createHash('sha256').update(script).digest('base64')}`;
 
 /** Puts the lists that modules come to in their place, so that pages do not load what the lists were made from. */
@@ -67,7 +70,7 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
-      scriptDirective: { hashes: [hashOf(firstColours)] },
+      scriptDirective: { hashes: inHead.map(hashOf) },
       directives: [
         "default-src 'none'",
         "img-src 'self' data:",
