@@ -58,6 +58,12 @@ function workersAmongChunks() {
   };
 }
 
+/** What a later chunk needs is fetched with it by tags in the page; what a worker fetches has no page. */
+const preloaded = (_file, chunks, { hostId }) => (/\/answers\./.test(hostId) ? [] : chunks);
+
+/** The sums are pure: a module of which a page uses nothing is left out, whoever else names it. */
+const doesSomething = (id) => !id.includes('/src/calc/');
+
 export default defineConfig({
   output: 'static',
   // Where this copy stands on the web, if anybody has said: without it no address is made up.
@@ -85,6 +91,9 @@ export default defineConfig({
   },
   vite: {
     plugins: [workedOut(worked), workersAmongChunks()],
-    build: { rolldownOptions: { onLog: dropDirectiveNoise } },
+    build: {
+      modulePreload: { resolveDependencies: preloaded },
+      rolldownOptions: { onLog: dropDirectiveNoise, treeshake: { moduleSideEffects: doesSomething } },
+    },
   },
 });

@@ -6,28 +6,9 @@ import { brotliCompressSync, constants } from 'node:zlib';
 
 const dist = join(import.meta.dirname, '..', 'dist');
 const base = `/${process.env.HALFNUT_BASE ?? ''}/`.replace(/\/+/g, '/');
-const KINDS = {
-  home: '',
-  lathe: 'lathe/',
-  question: 'questions/control/',
-  'all questions': 'questions/',
-  'quick sheet': 'quick/',
-  plan: 'plan/',
-  'buy list': 'buy-list/',
-  bench: 'bench/',
-  'worth it': 'worth-it/',
-  compare: 'compare/',
-  'ways through': 'ways/',
-  calendar: 'calendar/',
-  'your paths': 'shelf/',
-  'book, a room': 'book/control/',
-  'topic, no figure': 'book/topics/daily-use/',
-  'topic with figures': 'book/topics/ball-screws/',
-  'find in the book': 'book/find/',
-  words: 'words/',
-  safety: 'safety/',
-  method: 'how-the-estimate-is-made/',
-};
+
+/** What a page fetches by itself after it listens; everything else that is named waits until it is asked for. */
+const BY_ITSELF = new Set(['compute', 'worker', 'read-own', 'known-own', 'kept-paths']);
 
 /** kB after brotli at its best, of a file below dist. */
 const sizes = new Map();
@@ -41,13 +22,18 @@ function size(file) {
 
 const sum = (files) => [...files].reduce((total, file) => total + size(file), 0);
 
-/** The chunks that a chunk names: at once, or later by import(). */
+const nameOf = (file) => /([^/]+?)\.[^.]+\.js$/.exec(file)?.[1] ?? file;
+
+/** The chunks that a chunk names: at once, or later, by import() or as a worker. */
 function named(file) {
   const text = readFileSync(join(dist, file), 'utf8');
   const of = (pattern) => [...text.matchAll(pattern)].map(([, name]) => `_astro/${name}`);
   return {
     atOnce: of(/(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g),
-    later: of(/import\(\s*["'`]\.\/([^"'`]+\.js)["'`]\s*\)/g),
+    later: [
+      ...of(/import\(\s*["'`]\.\/([^"'`]+\.js)["'`]\s*\)/g),
+      ...of(/new Worker\(["'`][^"'`]*_astro\/([^"'`]+\.js)["'`]/g),
+    ].filter((name) => BY_ITSELF.has(nameOf(name))),
   };
 }
 
