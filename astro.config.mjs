@@ -38,6 +38,9 @@ function workedOut(paths) {
   };
 }
 
+/** What a later chunk needs is fetched with it by tags in the page; what a worker fetches has no page. */
+const preloaded = (_file, chunks, { hostId }) => (/\/answers\./.test(hostId) ? [] : chunks);
+
 /**
  * Builds a worker among the chunks of the pages, so that both load the same files and the trade travels once. Left to
  * itself the bundler builds each worker apart, with a trade of its own.
@@ -48,6 +51,10 @@ function workersAmongChunks() {
     apply: 'build',
     enforce: 'pre',
     applyToEnvironment: ({ name }) => name === 'client',
+    configEnvironment: (name) =>
+      name === 'client'
+        ? { build: { modulePreload: { polyfill: false, resolveDependencies: preloaded } } }
+        : undefined,
     async transform(code, id) {
       const [call, from] = /new URL\('([^']+\.ts)', import\.meta\.url\)/.exec(code) ?? [];
       if (!call || !id.includes('/islands/')) return null;
@@ -57,9 +64,6 @@ function workersAmongChunks() {
     },
   };
 }
-
-/** What a later chunk needs is fetched with it by tags in the page; what a worker fetches has no page. */
-const preloaded = (_file, chunks, { hostId }) => (/\/answers\./.test(hostId) ? [] : chunks);
 
 /** The sums are pure: a module of which a page uses nothing is left out, whoever else names it. */
 const doesSomething = (id) => !id.includes('/src/calc/');
@@ -92,7 +96,6 @@ export default defineConfig({
   vite: {
     plugins: [workedOut(worked), workersAmongChunks()],
     build: {
-      modulePreload: { resolveDependencies: preloaded },
       rolldownOptions: { onLog: dropDirectiveNoise, treeshake: { moduleSideEffects: doesSomething } },
     },
   },
