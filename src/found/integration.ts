@@ -1,10 +1,19 @@
-import { readFileSync, statSync } from 'node:fs';
+import { globSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { type BuiltPage, readBuilt } from './built-page.ts';
+import { foreignInStyles, policyFaults, policyFaultsSaid, policyFirst } from './policy.ts';
 
 const fileOf = (page: string): string => (page === '404/' ? '404.html' : `${page}index.html`);
+
+/** A page as it was built, its policy put in front. */
+function guarded(page: string, dist: string): BuiltPage {
+  const file = join(dist, fileOf(page));
+  const html = policyFirst(readFileSync(file, 'utf8'));
+  writeFileSync(file, html);
+  return readBuilt(page, html);
+}
 
 /** Ends the build where a link of a page leads nowhere, or to a word that does not lead back. */
 async function refuseDeadLinks(pages: readonly BuiltPage[], dist: string, base: string): Promise<void> {
@@ -13,6 +22,15 @@ async function refuseDeadLinks(pages: readonly BuiltPage[], dist: string, base: 
   const { oneWayWords } = await import('./word-links.ts');
   const dead = [...deadLinks(pages, { base, hasFile }), ...oneWayWords(pages, base)];
   if (dead.length > 0) throw new Error(deadLinksSaid(dead));
+}
+
+/** Ends the build where a page holds or fetches what its policy refuses, or a style sheet asks another place on the web. */
+function refuseForeign(pages: readonly BuiltPage[], dist: string): void {
+  const styles = globSync('**/*.css', { cwd: dist }).flatMap((page) =>
+    foreignInStyles(readFileSync(join(dist, page), 'utf8')).map((url) => ({ page, says: `leads to ${url}` })),
+  );
+  const faults = [...policyFaults(pages), ...styles];
+  if (faults.length > 0) throw new Error(policyFaultsSaid(faults));
 }
 
 /** When the pages are built: a look at their links, a picture for each, robots.txt, and a sitemap where the site knows its address. */
@@ -32,9 +50,10 @@ export function found(): AstroIntegration {
         const { writeLists, writePictures } = await import('./write.ts');
         const dist = fileURLToPath(dir);
         const built = pages
-          .map(({ pathname }) => readBuilt(pathname, readFileSync(join(dist, fileOf(pathname)), 'utf8')))
+          .map(({ pathname }) => guarded(pathname, dist))
           .sort((a, b) => (a.page < b.page ? -1 : 1));
         await refuseDeadLinks(built, dist, base);
+        refuseForeign(built, dist);
         const start = performance.now();
         const bytes = await writePictures(built, dist, root);
         writeLists(built, dist, home);
