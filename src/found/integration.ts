@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { type BuiltPage, readBuilt } from './built-page.ts';
-import { foreignInStyles, policyFaults, policyFaultsSaid, policyFirst } from './policy.ts';
+import { foreignInStyles, policyFaults, policyFaultsSaid, policyFirst, policyOf } from './policy.ts';
 
 const fileOf = (page: string): string => (page === '404/' ? '404.html' : `${page}index.html`);
 
@@ -47,7 +47,7 @@ export function found(): AstroIntegration {
         home = config.site && new URL(base, config.site).href;
       },
       'astro:build:done': async ({ dir, pages, logger }) => {
-        const { writeLists, writePictures } = await import('./write.ts');
+        const { writeHeaders, writeLists, writePictures } = await import('./write.ts');
         const dist = fileURLToPath(dir);
         const built = pages
           .map(({ pathname }) => guarded(pathname, dist))
@@ -57,6 +57,7 @@ export function found(): AstroIntegration {
         const start = performance.now();
         const bytes = await writePictures(built, dist, root);
         writeLists(built, dist, home);
+        writeHeaders(policyOf(built[0]!.html)!, base, dist, root);
         const seconds = ((performance.now() - start) / 1000).toFixed(1);
         logger.info(`pictures: ${(bytes / 1e6).toFixed(2)} MB in ${seconds} s`);
       },
