@@ -1,9 +1,12 @@
 import { globSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { AstroIntegration } from 'astro';
+import type { AstroIntegration, ViteUserConfig } from 'astro';
 import { type BuiltPage, readBuilt } from './built-page.ts';
+import { gathering, licencesText, notAllowed, readPackage } from './licences.ts';
 import { foreignInStyles, policyFaults, policyFaultsSaid, policyFirst, policyOf } from './policy.ts';
+
+type VitePlugin = NonNullable<ViteUserConfig['plugins']>[number];
 
 const fileOf = (page: string): string => (page === '404/' ? '404.html' : `${page}index.html`);
 
@@ -33,14 +36,31 @@ function refuseForeign(pages: readonly BuiltPage[], dist: string): void {
   if (faults.length > 0) throw new Error(policyFaultsSaid(faults));
 }
 
+/** Writes licences.txt, and ends the build where something goes to the browser that asks for more than to be named. */
+function writeLicences(names: ReadonlySet<string>, dist: string, root: string): void {
+  const shipped = [...names].map((name) => readPackage(name, root));
+  const odd = notAllowed(shipped).map(({ name, licence }) => `${name} (${licence})`);
+  if (odd.length > 0) throw new Error(`Not to be sent under their licence: ${odd.join(', ')}`);
+  writeFileSync(
+    join(dist, 'licences.txt'),
+    licencesText(readFileSync(join(root, 'LICENSE'), 'utf8'), shipped),
+  );
+}
+
 /** When the pages are built: a look at their links, a picture for each, robots.txt, and a sitemap where the site knows its address. */
 export function found(): AstroIntegration {
   let root = '';
   let base = '/';
   let home: string | undefined;
+  // The builder's own small scripts stand in the pages themselves.
+  const names = new Set(['astro']);
+  const shipped = () => gathering(names) as unknown as VitePlugin;
   return {
     name: 'found',
     hooks: {
+      'astro:config:setup': ({ updateConfig }) => {
+        updateConfig({ vite: { plugins: [shipped()], worker: { plugins: () => [shipped()] } } });
+      },
       'astro:config:done': ({ config }) => {
         root = fileURLToPath(config.root);
         base = config.base.replace(/\/?$/, '/');
@@ -52,6 +72,7 @@ export function found(): AstroIntegration {
         const built = pages
           .map(({ pathname }) => guarded(pathname, dist))
           .sort((a, b) => (a.page < b.page ? -1 : 1));
+        writeLicences(names, dist, root);
         await refuseDeadLinks(built, dist, base);
         refuseForeign(built, dist);
         const start = performance.now();
