@@ -15,7 +15,8 @@ if (!existsSync(join(root, 'dist', 'index.html'))) {
 
 /** The headers that go with every file, as the build wrote them: what is tried here is what a host will send. */
 function headers() {
-  const [first = ''] = readFileSync(join(root, 'dist', '_headers'), 'utf8').split(/\n(?=\S)/);
+  const file = join(root, 'dist', '_headers');
+  const [first = ''] = existsSync(file) ? readFileSync(file, 'utf8').split(/\n(?=\S)/) : [];
   const lines = first.split('\n').slice(1);
   return Object.fromEntries(
     lines.map((line) =>

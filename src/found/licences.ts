@@ -41,13 +41,20 @@ export function gathering(found: Set<string>) {
   };
 }
 
+/** A tool's licence without those of what is packed into the tool, of which nothing is sent. */
+const ownPart = (text: string): string =>
+  text
+    .replaceAll('\r\n', '\n')
+    .split(/\n#+ Licen[cs]es of bundled dependencies/i)[0]!
+    .trim();
+
 /** Reads the licence of an installed package. Throws where it has none that is written out. */
 export function readPackage(name: string, root: string): Shipped {
   const folder = join(root, 'node_modules', name);
   const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   const files = globSync('{LICEN[CS]E,licen[cs]e,NOTICE,COPYING}{,.md,.txt}', { cwd: folder }).sort();
   if (files.length === 0) throw new Error(`${name} goes to the browser, and its licence is not written out.`);
-  const texts = files.map((file) => readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim());
+  const texts = files.map((file) => ownPart(readFileSync(join(folder, file), 'utf8')));
   return { name, version, licence: String(license), texts };
 }
 

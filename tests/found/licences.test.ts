@@ -55,6 +55,12 @@ describe('the licence of an installed package', () => {
     expect(texts[0]).toMatch(/The above copyright notice and this permission notice shall be included/);
   });
 
+  test('of a tool leaves out those of what is packed into the tool', () => {
+    const [text = ''] = readPackage('vite', root).texts;
+    expect(text).toMatch(/Permission is hereby granted/);
+    expect(text.length).toBeLessThan(3000);
+  });
+
   test('ends the build where it is not written out, and where it asks for more', () => {
     expect(() => readPackage('flesch-kincaid/none', root)).toThrow();
     const odd = [
