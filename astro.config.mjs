@@ -54,6 +54,7 @@ export default defineConfig({
         "connect-src 'self'",
         "manifest-src 'self'",
         "worker-src 'self' blob:",
+        "object-src 'none'",
         "base-uri 'none'",
         "form-action 'none'",
       ],
