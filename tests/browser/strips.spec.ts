@@ -25,7 +25,7 @@ test('an owner reads what each motor would do, takes one, and finds what it move
   await expect(row(page, KEEP, 'money')).toContainText('no change');
   await expect(option(page, KEEP)).toHaveAccessibleDescription(/The plan as it is\./);
   await expect(row(page, DRIVE, 'money')).toContainText(' more');
-  const receipt = page.getByRole('status').filter({ hasText: 'What just moved' });
+  const receipt = page.getByRole('status').filter({ hasText: 'Money' });
   await expect(receipt).toContainText(/Money: .* less.*Hours: .* less.*Risks: .* of 20.*Checks: /);
 
   await option(page, DRIVE).check();
