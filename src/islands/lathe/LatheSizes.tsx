@@ -24,6 +24,8 @@ const SIZES: readonly Size[] = [
 ];
 const FONT = 14;
 const TICK = 6;
+/** From the end of a line across to its figure, which stands on bare bench. */
+const CLEAR = 38;
 
 const isAcross = ({ from, to }: Size): boolean => from[0] === to[0];
 
@@ -60,24 +62,26 @@ function Line({ size, text, typed }: { size: Size; text: string; typed: boolean 
   const across = isAcross(size);
   const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   const half = textWidth(text, FONT) / 2 + 8;
+  const fits = 2 * half + 4 * TICK < to[0] - from[0];
   return (
     <g class={typed ? 'dimension blue' : 'dimension'}>
       <SideLines size={size} across={across} />
       <Ticks size={size} across={across} />
-      {across ? (
-        <line x1={x} x2={x} y1={from[1]} y2={to[1]} />
-      ) : (
+      {fits ? (
         <>
           <line x1={from[0]} x2={x - half} y1={y} y2={y} />
           <line x1={x + half} x2={to[0]} y1={y} y2={y} />
         </>
+      ) : (
+        <line x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} />
       )}
+      {across ? <line class="side-line" x1={x} x2={x} y1={to[1]} y2={to[1] + CLEAR - FONT} /> : null}
       <text
         class={typed ? 'halo bold' : 'halo'}
-        x={across ? x + 9 : x}
-        y={across ? to[1] + 16 : y + 5}
+        x={fits ? x : across ? x + 2 * half * 0.75 : to[0] + 10}
+        y={across ? to[1] + CLEAR : y + 5}
         font-size={FONT}
-        text-anchor={across ? 'start' : 'middle'}
+        text-anchor={fits ? 'middle' : across ? 'end' : 'start'}
       >
         {text}
       </text>

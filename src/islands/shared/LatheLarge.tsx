@@ -1,6 +1,6 @@
-import { CALLOUTS, type Callout } from '../../components/lathe-callouts.ts';
 import type { RoomId, RoomState } from '../../components/lathe-shapes.ts';
 import { LatheBody } from './LatheMap.tsx';
+import { CALLOUTS, type Callout } from './lathe-callouts.ts';
 
 export interface NamedRoom {
   readonly id: RoomId;
