@@ -99,11 +99,12 @@ test('the first page opens a saved link and says what is wrong with a bad one', 
   page,
 }) => {
   await page.goto('');
+  await page.getByText('Open a saved link').first().click();
   await page.getByLabel('Open a saved link').fill('https://example.org/somewhere');
-  await page.getByRole('button', { name: 'Open' }).click();
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
   await expect(page.getByText('This is no link to a path.')).toBeVisible();
   await page.getByLabel('Open a saved link').fill(`https://example.org/plan/#${encodePath(path)}`);
-  await page.getByRole('button', { name: 'Open' }).click();
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
   await expect(page).toHaveURL(/\/plan\/#1/);
   await expect(page.getByRole('heading', { name: 'Parts list' })).toBeVisible();
 });
