@@ -7,6 +7,7 @@ import { saidFigure } from '../lathe/units.ts';
 import { $units } from '../preferences.ts';
 import { Send } from '../share/Send.tsx';
 import { counted } from '../shared/format.ts';
+import { openWords, questionsAnswered } from '../shared/open-counts.ts';
 import { to } from '../shared/places.ts';
 import { usePlanName } from '../shared/use-plan-name.ts';
 import { $path } from '../stores.ts';
@@ -57,13 +58,11 @@ function LinkCell() {
   );
 }
 
-function answeredWords({ choices, openQuestions }: Report): string {
-  const asked = choices.filter(({ status }) => status !== 'not-asked').length;
-  const open = openQuestions.length;
-  const settled = `${asked - open} of ${counted(asked, 'question')} answered.`;
-  return open === 0
-    ? settled
-    : `${settled} ${counted(open, 'is', 'are')} open; the plan says what it assumes.`;
+function answeredWords(report: Report): string {
+  const { answered, asked } = questionsAnswered(report);
+  const open = openWords(report);
+  const settled = `${answered} of ${counted(asked, 'question')} answered.`;
+  return open === '' ? settled : `${settled} Open: ${open}; the plan says what it assumes.`;
 }
 
 /** Whose plan, of which lathe, at which prices, drawn up when, and the link that opens it again. */
