@@ -12,7 +12,7 @@ export const anchorIn = (fragment: string): string | undefined => /^#?([a-z][^?=
 
 /** Whether an anchor is one of something that a page draws when it has its figures. */
 export const isDrawnLate = (anchor: string): boolean =>
-  /^(bench|check|part|risk|setting|stage|task)(s|-[a-z0-9-]+)$/.test(anchor);
+  /^(check|part|risk|setting|stage|task)(s|-[a-z0-9-]+)$/.test(anchor);
 
 /** The query of an address with a place in it, in the room of the one that it has. */
 export function withPlace(search: string, place: string): string {

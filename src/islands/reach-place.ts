@@ -2,19 +2,20 @@
 
 /** Where things stand that a page lists, for whoever asks for one that is not among the reader's own. */
 const LISTS: Readonly<Record<string, string>> = {
-  check: 'checks',
-  part: 'parts',
-  task: 'stages',
-  risk: 'risks',
-  setting: 'settings',
-  bench: 'tasks',
+  check: '#checks',
+  part: '#parts',
+  task: '#stages, #tasks',
+  risk: '#risks',
+  setting: '#settings',
 };
 /** How long a place is held, in ms, while what stands above it is still being drawn. */
 const SETTLED = 3000;
 const OWN_WAY = ['wheel', 'touchstart', 'pointerdown', 'keydown'] as const;
 
-const placeOf = (id: string): HTMLElement | null =>
-  document.getElementById(id) ?? document.getElementById(LISTS[id.split('-')[0]!] ?? '');
+function placeOf(id: string): HTMLElement | null {
+  const list = LISTS[id.split('-')[0]!];
+  return document.getElementById(id) ?? (list ? document.querySelector<HTMLElement>(list) : null);
+}
 
 /** Opens whatever folds a place away; whether anything did. */
 export function unfold(place: HTMLElement): boolean {

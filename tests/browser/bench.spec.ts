@@ -27,7 +27,7 @@ async function openBench(page: Page, fragment = encodePath(path)): Promise<void>
 async function openTask(page: Page, task: string): Promise<void> {
   const stage = report.stages.find(({ tasks }) => tasks.some(({ id }) => id === task))!;
   await page.getByLabel('Stage', { exact: true }).selectOption(stage.id);
-  await page.locator(`#bench-${task}`).getByRole('button', { name: /^More/ }).click();
+  await page.locator(`#task-${task}`).getByRole('button', { name: /^More/ }).click();
 }
 
 test('ticking the next task brings up the one after it, and both are remembered', async ({ page }) => {
@@ -47,7 +47,7 @@ test('a reading outside its limit says so and where to look; hours replace the e
 }) => {
   await openBench(page);
   await openTask(page, reading.task);
-  const card = page.locator(`#bench-${reading.task}`);
+  const card = page.locator(`#task-${reading.task}`);
   const field = card.getByLabel(reading.what, { exact: true });
   await field.fill(String(reading.atMost! * 1000 * 3));
   await field.blur();
@@ -72,9 +72,9 @@ test('a tick before its time is listed and stays', async ({ page }) => {
   const late = working.tasks.find(({ tasks }) => tasks.includes(first.id))!;
   const stage = report.stages.find(({ tasks }) => tasks.some(({ id }) => id === late.id))!;
   await page.getByLabel('Stage', { exact: true }).selectOption(stage.id);
-  await page.locator(`#bench-${late.id}`).getByRole('checkbox').check();
+  await page.locator(`#task-${late.id}`).getByRole('checkbox').check();
   await expect(page.getByText('What is done and what the plan says do not agree.')).toBeVisible();
-  await expect(page.locator(`#bench-${late.id}`).getByRole('checkbox')).toBeChecked();
+  await expect(page.locator(`#task-${late.id}`).getByRole('checkbox')).toBeChecked();
 });
 
 test('the bench is accessible with a task open, and does not scroll sideways at 320 pixels', async ({

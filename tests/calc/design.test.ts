@@ -59,7 +59,7 @@ test('a check that a rule points at is one that exists, and no check is made twi
     then.flatMap((effect) => (effect.kind === 'addsCheck' ? [effect.check] : [])),
   );
   expect(pointedAt.filter((id) => !seen.has(id))).toEqual([]);
-}, 60_000);
+}, 300_000);
 
 // A judgement of the trade, written down so that none falls out unnoticed.
 const keepFromHarm = [
@@ -87,4 +87,4 @@ test('what keeps people from harm says so on every path, and nothing else does',
       seen.add(id);
     }
   expect(keepFromHarm.filter((id) => !seen.has(id))).toEqual([]);
-}, 60_000);
+}, 300_000);

@@ -71,7 +71,7 @@ describe('evaluate', () => {
       }),
       { numRuns: 100 },
     );
-  }, 60_000);
+  }, 300_000);
 
   test('owning a part never makes a path dearer', () => {
     const report = evaluate(nothing, currentEdition);
@@ -80,7 +80,7 @@ describe('evaluate', () => {
       expect(owning.money.mean, line.part).toBeLessThan(report.money.mean);
       expect(owning.bill.once.find((each) => each.part === line.part)?.owned).toBe(true);
     }
-  }, 60_000);
+  }, 300_000);
 
   test('answering narrows the range: a full path has one way of answering, an empty one many', () => {
     const empty = evaluate(nothing, currentEdition);

@@ -48,7 +48,7 @@ test.each(KINDS)('each topic that one of the $kind leads to names it, and leads 
 test.each([
   ['checks', 'plan/Checks.tsx', 'check', 'check.id'],
   ['tasks', 'plan/TaskTable.tsx', 'task', 'task.id'],
-  ['bench', 'bench/StagePart.tsx', 'bench', 'task.id'],
+  ['bench', 'bench/StagePart.tsx', 'task', 'task.id'],
   ['risks', 'plan/Risks.tsx', 'risk', 'risk.id'],
   ['parts', 'buy/BuyLine.tsx', 'line', 'line.part'],
 ] as const)('where the book leads for one of the %s, %s draws it', (kind, file, word, given) => {

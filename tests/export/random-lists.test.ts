@@ -31,7 +31,7 @@ test('whatever is typed, every total is the sum of its printed parts', () => {
     }),
     { numRuns: 40 },
   );
-}, 60_000);
+}, 300_000);
 
 /** As a list of quotes can say it: spaces around words gone, empty words left out, what a price is in said in full. */
 function asListed({ price, per, currency, ...others }: Purchase): Purchase {

@@ -95,7 +95,7 @@ test('the islands read the place that the script of the page wrote', () => {
 test.each([
   ['checks', true],
   ['check-carriage-rapid', true],
-  ['bench-measure-play', true],
+  ['tasks', true],
   ['how-are-you', false],
   ['checks?s=a', false],
 ])('%s is the anchor of something drawn late: %s', (anchor, is) => {

@@ -37,7 +37,7 @@ export const cable: WorkingFigure = {
   topic: 'cable-and-noise',
   question: 'How many volts does a cable lose?',
   begin:
-    'Set the way and the wire; for an encoder put in its own 5 V and current. How much a wire may carry is another question.',
+    'Set the way and the wire, copper at 25 °C; for an encoder put in its own 5 V and current. How much a wire may carry is another question.',
   inputs: [
     {
       id: 'current',

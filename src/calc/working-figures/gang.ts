@@ -36,7 +36,7 @@ export const gang: WorkingFigure = {
   topic: 'tool-posts',
   question: 'How many tools in a row does the cross travel serve?',
   begin:
-    'Set the row and the thickest work. Run the whole travel by hand first, with that work in the chuck.',
+    'Set the row and the thickest work; a facing tool is let 1.5 mm past the centre. Run the whole travel by hand first, with that work in the chuck.',
   inputs: [
     { id: 'tools', label: 'Tools in the row', unit: '1', written: counted, ...TOOLS, step: 1, example: 3 },
     {

@@ -19,7 +19,7 @@ function answer({ quick = 0, usual = 0, slow = 0, ahead = 0 }: Values) {
   ).length;
   const within = (p: number) => Math.ceil(after(p) - 1e-9);
   // Both ends are flat, so the shares lie closer there.
-  const climbing = curveOf(0, 1, (u) => u * u * (3 - 2 * u)).map(([, p]) => [after(p), p * OF] as const);
+  const climbing = curveOf(0, 1, (u) => u * u * (3 - 2 * u), 24).map(([, p]) => [after(p), p * OF] as const);
   return {
     say:
       there === OF

@@ -15,7 +15,7 @@ function answer({ inertia = 0, speed = 0, time = 1 }: Values) {
       'Stopping {speed} in {time} takes out {energy}, {peak} at first, and twists the nose with {torque}. ' +
       (time < BARE_NOSE
         ? 'That is for a chuck that cannot come loose: a bare screwed nose is given 5 s or more.'
-        : 'It is slow enough for a bare screwed nose too, as common practice has it.'),
+        : 'Common practice gives a bare screwed nose no less; in reverse it may come loose all the same.'),
     rows: [
       { id: 'energy', label: 'Energy in all that turns', value: energy, written: { unit: 'J', per: 1 } },
       {
@@ -43,7 +43,7 @@ export const stopping: WorkingFigure = {
   topic: 'stop-circuit',
   question: 'What does a quick stop ask of chuck and resistor?',
   begin:
-    'Set your largest chuck and its highest speed. Half of its mass times the square of its radius is its inertia; spindle and work add about a quarter.',
+    'Set your largest chuck and its highest speed. A chuck of 9 kg and 160 mm has about 290 kg·cm², half of its mass times its radius squared; spindle and work add about a quarter.',
   inputs: [
     {
       id: 'inertia',

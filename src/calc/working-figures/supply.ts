@@ -73,7 +73,7 @@ export const supply: WorkingFigure = {
   topic: 'motor-supply',
   question: 'How fast may the slide go on this supply?',
   begin:
-    'Set the motor from its sheet, then try other volts. Stay under what the drive stands, whatever the picture says.',
+    'Set the motor from its sheet, then try other volts; a winding is taken to have 0.7 ohm. Stay under what the drive stands, whatever the picture says.',
   inputs: [
     {
       id: 'supply',

@@ -6,6 +6,7 @@ import { useAnswer } from '../ask/use-answer.ts';
 import { Send } from '../share/Send.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { counted, hours, hoursRange, middleHalf } from '../shared/format.ts';
+import { NotHere } from '../shared/NotHere.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { isAskedFor, to } from '../shared/places.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
@@ -98,7 +99,7 @@ function StageByStage({ report, working, names }: Props) {
   const inHand = report.stages.find(({ tasks }) => tasks.some(({ id }) => id === working.next));
   const asked = report.stages.find(({ tasks }) =>
     isAskedFor(
-      'bench',
+      'task',
       tasks.map(({ id }) => id),
     ),
   );
@@ -110,6 +111,7 @@ function StageByStage({ report, working, names }: Props) {
   return (
     <section class="rule-section" id="tasks" tabIndex={-1}>
       <h2>Stage by stage</h2>
+      <NotHere kind="task" ids={working.tasks.map(({ id }) => id)} />
       <div class="field">
         <label for="bench-stage">Stage</label>
         <span class="field-cells">

@@ -23,9 +23,9 @@ function Row({
   working,
   names,
 }: Omit<Props, 'stage'> & { task: PlannedTask; stand: TaskStand }) {
-  const [open, setOpen] = useState(isAskedFor('bench', [task.id]));
+  const [open, setOpen] = useState(isAskedFor('task', [task.id]));
   return (
-    <li class={`bench-task is-${stand.standing}`} id={`bench-${task.id}`} tabIndex={-1}>
+    <li class={`bench-task is-${stand.standing}`} id={`task-${task.id}`} tabIndex={-1}>
       <div class="bench-row">
         <TaskTick task={task}>{task.name}</TaskTick>
         <span class="small quiet bench-stand">{WORDS[stand.standing]}</span>

@@ -12,7 +12,7 @@ interface Props {
 /** Says so to whoever came for one of a list that this path has not. */
 export function NotHere({ kind, ids, asked = askedPlace() }: Props) {
   const note = useRef<HTMLParagraphElement>(null);
-  useEffect(() => note.current?.scrollIntoView({ block: 'nearest' }), []);
+  useEffect(() => note.current?.closest('section')?.scrollIntoView(), []);
   if (!asked?.startsWith(`${kind}-`) || ids.some((id) => asked === `${kind}-${id}`)) return null;
   return (
     <p ref={note} class="look no-print">

@@ -40,7 +40,7 @@ export function isAskedFor(kind: string, ids: readonly string[]): boolean {
 
 /** Whether a fragment is an anchor of something that a page draws when it has its figures: the script of the page asks the same. */
 export const isDrawnLate = (fragment: string): boolean =>
-  /^(bench|check|part|risk|setting|stage|task)(s|-[a-z0-9-]+)$/.test(fragment);
+  /^(check|part|risk|setting|stage|task)(s|-[a-z0-9-]+)$/.test(fragment);
 
 /** The line of the buy list that its address asks for, as the anchor of its part. */
 export function askedLine(): string | undefined {
@@ -53,7 +53,7 @@ export const ownPlace = {
   checks: (id: string) => to(`plan/#check-${id}`),
   parts: buyLinePlace,
   tasks: (id: string) => to(`plan/#task-${id}`),
-  bench: (id: string) => to(`bench/#bench-${id}`),
+  bench: (id: string) => to(`bench/#task-${id}`),
   risks: (id: string) => to(`plan/#risk-${id}`),
   settings: (axis: string) => to(`plan/#setting-${axis}`),
 } as const;

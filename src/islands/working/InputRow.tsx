@@ -42,7 +42,7 @@ export function InputRow({ figure, input, typed, held, fault, own, onType }: Pro
         onInput={(event) => onType(event.currentTarget.value)}
       />
       {fault || own ? (
-        <p id={`${name}-note`} class={fault ? 'field-message stop' : 'field-message'}>
+        <p id={`${name}-note`} class={fault ? 'field-message stop' : 'working-own'}>
           {fault || 'from your path'}
         </p>
       ) : null}
