@@ -1,7 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
-/** Laws are tried on hundreds of random paths; a busy machine takes its time. */
-// A law tries many cases; how long it may take is no test of it: a busy machine is slow.
+/** Laws are tried on hundreds of random paths; a busy machine takes its time, and how long is no part of a test. */
 const testTimeout = 300_000;
 const setupFiles = ['tests/laws.ts'];
 /** Tests that put other modules in the place of ours, so that each needs modules of its own. */

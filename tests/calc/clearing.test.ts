@@ -95,4 +95,4 @@ test('8 random paths: each way stands beside the answers given, is finished, and
     }),
     { numRuns: 8 },
   );
-}, 120_000);
+}, 300_000);

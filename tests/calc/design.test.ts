@@ -44,7 +44,7 @@ test('1,000 random paths: figures and checks are finite and can be explained', (
     }),
     { numRuns: 1000 },
   );
-}, 120_000);
+}, 300_000);
 
 test('a check that a rule points at is one that exists, and no check is made twice', () => {
   const seen = new Set<string>();

@@ -41,12 +41,12 @@ describe('evaluate', () => {
       }),
       { numRuns: 200 },
     );
-  }, 120_000);
+  }, 300_000);
 
   test('random paths: every prerequisite is respected, no task waits in a circle', () => {
     for (const path of fc.sample(anyPath, { numRuns: cases(300, 3_000), seed: 5 }))
       checkPlan(evaluate({ ...path, facts: {} }, currentEdition));
-  }, 240_000);
+  }, 300_000);
 
   test('a report survives being sent to a worker and being written as JSON', () => {
     const report = evaluate(nothing, currentEdition);

@@ -40,4 +40,4 @@ test('the card says that the figures failed, and has them again with the next an
   answer('hand-use', []);
   await waitFor(() => expect($receipts.get()[0]?.moved).toBeDefined(), PATIENCE);
   expect($receipts.get().map(({ lost }) => lost ?? false)).toEqual([false, true, true]);
-}, 30_000);
+}, 300_000);

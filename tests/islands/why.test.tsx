@@ -201,4 +201,4 @@ test('a figure opens its sheet, which is shut again by its button', async () => 
   expect(await screen.findByText(/Half of the 2,000 builds cost less/)).toBeDefined();
   fireEvent.click(screen.getByRole('button', { name: 'Close' }));
   await waitFor(() => expect(screen.queryByText(/Half of the 2,000 builds/)).toBeNull());
-}, 30_000);
+}, 300_000);

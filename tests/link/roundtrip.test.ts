@@ -22,7 +22,7 @@ describe('path links', () => {
       }),
       { numRuns: 10_000 },
     );
-  }, 120_000);
+  }, 300_000);
 
   test('keys are unique over questions, figures and the words of the grammar', () => {
     const keys = [...decisions.map((d) => d.id), ...facts.map((f) => f.id), 'edition', 'size', 'have'];
@@ -83,7 +83,7 @@ test('100,000 random and hostile fragments: nothing thrown, no answer invented',
     }),
     { numRuns: 100_000 },
   );
-}, 240_000);
+}, 300_000);
 
 function decodeURIComponentSafe(text: string): string {
   return text.replace(/%[0-9a-f]{2}/gi, (escaped) => {

@@ -99,5 +99,5 @@ describe('random purchases', () => {
       }),
       { numRuns: 300, seed: 3 },
     );
-  }, 240_000);
+  }, 300_000);
 });

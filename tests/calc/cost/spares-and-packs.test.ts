@@ -112,7 +112,7 @@ describe('laws of money', () => {
         before = now;
       }
     }
-  }, 30_000);
+  }, 300_000);
 
   test('the owner’s own chance of a risk moves the mean its way', () => {
     const at = (chance: number) =>
