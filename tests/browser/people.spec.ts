@@ -11,6 +11,9 @@ import { referencePaths } from '../../src/content/reference-paths.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { expect, test } from './fixtures.ts';
 
+// They cross several heavy pages each: time enough on a machine that does much else.
+test.describe.configure({ timeout: 120_000 });
+
 const path = { ...referencePaths[0]!.path, edition: currentEdition.edition };
 const report = evaluate(path, currentEdition);
 /** A check that a formula with a source stands behind. */

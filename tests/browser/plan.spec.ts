@@ -116,19 +116,6 @@ test('the plan does not scroll sideways at 320 pixels', async ({ page }) => {
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
 });
 
-test('the first page opens a saved link and says what is wrong with a bad one', { tag: '@once' }, async ({
-  page,
-}) => {
-  await page.goto('');
-  await page.getByLabel('Open a saved link').fill('https://example.org/somewhere');
-  await page.getByRole('button', { name: 'Open' }).click();
-  await expect(page.getByText('This is no link to a path.')).toBeVisible();
-  await page.getByLabel('Open a saved link').fill(`https://example.org/plan/#${encodePath(path)}`);
-  await page.getByRole('button', { name: 'Open' }).click();
-  await expect(page).toHaveURL(/\/plan\/#1/);
-  await expect(page.getByRole('heading', { name: 'Parts list' })).toBeVisible();
-});
-
 test.describe('a missing page', () => {
   test.use({ allowedProblems: [/404/] });
   test('is answered in words', async ({ page }) => {
