@@ -50,7 +50,7 @@ async function saved(page: Page, button: string): Promise<string> {
 test.describe('a newcomer', { tag: '@phone' }, () => {
   test('I want to know whether my lathe is worth it before I spend a penny', async ({ page }) => {
     await page.goto('');
-    await page.getByRole('link', { name: 'Quick sheet' }).click();
+    await page.getByRole('link', { name: 'Quick sheet' }).first().click();
     await page.getByLabel('Small batches of the same part').check();
     await page.getByLabel('The only lathe I have').check();
     await expect(page.getByRole('heading', { name: 'Why the answer is this wide' })).toBeVisible();
