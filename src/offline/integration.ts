@@ -7,15 +7,19 @@ import { listOf } from './list.ts';
 type VitePlugin = Extract<NonNullable<ViteUserConfig['plugins']>[number], { name: string }>;
 
 const WORKER = 'at-hand.js';
-const source = fileURLToPath(new URL('./worker.ts', import.meta.url));
+/** At the root of the site: a worker reaches no further than its folder, and pages know the other by its name. */
+const AT_ROOT = { [WORKER]: './worker.ts', 'at-hand-page.js': '../islands/at-hand/at-hand.ts' };
 
-/** Builds the worker beside the chunks of the pages, at the root of the site: it reaches no further than its folder. */
+/** Builds both sides beside the chunks of the pages. */
 const workerBeside = (): VitePlugin => ({
   name: 'kept-at-hand',
   apply: 'build',
   applyToEnvironment: ({ name }) => name === 'client',
   buildStart() {
-    this.emitFile({ type: 'chunk', id: source, fileName: WORKER });
+    for (const [fileName, source] of Object.entries(AT_ROOT)) {
+      const id = fileURLToPath(new URL(source, import.meta.url));
+      this.emitFile({ type: 'chunk', id, fileName });
+    }
   },
 });
 

@@ -21,7 +21,7 @@ const test = base.extend<{ server: PlainServer }>({
 test.use({ serviceWorkers: 'allow', allowedProblems: [/ERR_(CONNECTION|EMPTY_RESPONSE|FAILED)/] });
 
 const fragment = encodePath({ ...referencePaths[0]!.path, edition: currentEdition.edition });
-const kept = (page: Page) => page.getByRole('contentinfo').getByText('Kept for the workshop');
+const kept = (page: Page) => page.getByRole('contentinfo').getByText(/^Kept for the workshop/);
 
 /** Puts up a newer copy of one page, as a new build would. */
 function putUpNewer(server: PlainServer, address: string, change: (html: string) => string): void {

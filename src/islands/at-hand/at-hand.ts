@@ -3,14 +3,13 @@ import { isDear, later, onWish, wish } from './wish.ts';
 import { FROM_NEXT_PAGE, said } from './words.ts';
 
 /**
- * Keeps the site on the device, says whether it is kept, and offers a newer copy. This script stands in every page
- * itself, so nothing else may import it; the worker's side is src/offline.
+ * Keeps the site on the device, says whether it is kept, and offers a newer copy. Fetched by `begin.ts` alone, so it
+ * shares nothing with islands; the worker's side is src/offline.
  */
 const base = new URL(import.meta.env.BASE_URL.replace(/\/?$/, '/'), window.location.origin).href;
 const keeper = navigator.serviceWorker;
 /** A page that no worker served has nothing to change over from. */
-let isOfACopy = Boolean(keeper?.controller);
-let isTyped = false;
+let isOfACopy = Boolean(keeper.controller);
 
 /** What the worker says to an order; how much is kept, nothing where it is not whole. */
 const ask = (worker: ServiceWorker, order: 'how-much' | 'let-go'): Promise<number | undefined> =>
@@ -81,22 +80,11 @@ async function begin(): Promise<void> {
 
 /** The newer copy has taken over, in whichever tab that was asked for. What was typed here is never thrown away. */
 function changeOver(): void {
-  if (isOfACopy && !isTyped) window.location.reload();
+  if (isOfACopy && !('typed' in document.documentElement.dataset)) window.location.reload();
   else if (isOfACopy) sayNewer(FROM_NEXT_PAGE);
   isOfACopy = true;
 }
 
-const isText = (target: EventTarget | null): boolean =>
-  target instanceof Element &&
-  target.matches('textarea, input:not([type=radio], [type=checkbox], [type=range])');
-
-if (keeper && import.meta.env.PROD) {
-  document.addEventListener('input', ({ target }) => {
-    isTyped ||= isText(target);
-  });
-  keeper.addEventListener('controllerchange', changeOver);
-  onWish(() => void begin());
-  // What is on the screen comes first.
-  const whenIdle = window.requestIdleCallback ?? ((run: () => void) => window.setTimeout(run, 1000));
-  window.addEventListener('load', () => whenIdle(() => void begin()));
-}
+keeper.addEventListener('controllerchange', changeOver);
+onWish(() => void begin());
+void begin();
