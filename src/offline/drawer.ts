@@ -49,7 +49,10 @@ export class Drawer {
     const hand = async () => {
       for (const address of next) await this.#take(cache, address);
     };
-    await Promise.all(Array.from({ length: AT_A_TIME }, hand));
+    // The other hand goes on where one stops, so that as much as can be had is there for the next try.
+    const hands = await Promise.allSettled(Array.from({ length: AT_A_TIME }, hand));
+    const broken = hands.find(({ status }) => status === 'rejected');
+    if (broken?.status === 'rejected') throw broken.reason;
   }
 
   /** Lets go of what no list asks for; the list before this one counts for as long as pages of it are open. */

@@ -11,7 +11,6 @@ export function say({ text, press }: Said, pressed?: () => void): void {
     button.textContent = press ?? '';
     button.hidden = press === undefined;
     button.onclick = pressed ?? null;
-    place.hidden = false;
   }
 }
 
