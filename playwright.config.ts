@@ -19,6 +19,8 @@ export default defineConfig({
   reporter: [['list'], ['json', { outputFile: 'node_modules/.cache/results/browser.json' }]],
   use: {
     baseURL: address,
+    // Each test is a first visit: keeping the whole site would be most of its work.
+    serviceWorkers: 'block',
     screenshot: 'only-on-failure',
     launchOptions: await findBrowser(),
   },
