@@ -49,6 +49,13 @@ function evaluates(path: Path): void {
 
 const ALL = { prices: true, progress: true };
 
+/** Twice through a file nothing changes, and nothing more is to be said. */
+function survives(path: Path): void {
+  const once = readPathFile(pathFile(path));
+  assert.deepEqual(once.notes, []);
+  assert.deepEqual(once.path, path);
+}
+
 function link(text: string, counts: boolean): void {
   const { first, others, notes, readable } = decodeComparison(text);
   inWords(notes);
@@ -60,16 +67,10 @@ function link(text: string, counts: boolean): void {
   const again = encodeComparison(first, others, ALL);
   const back = decodeComparison(again);
   assert.equal(encodeComparison(back.first, back.others, ALL), again);
-  if (counts)
-    for (const path of [first, ...others.flatMap((each) => (each.kind === 'path' ? each.path : []))])
-      evaluates(path);
-}
-
-/** Twice through a file nothing changes, and nothing more is to be said. */
-function survives(path: Path): void {
-  const once = readPathFile(pathFile(path));
-  assert.deepEqual(once.notes, []);
-  assert.deepEqual(once.path, path);
+  for (const path of [first, ...others.flatMap((each) => (each.kind === 'path' ? each.path : []))]) {
+    survives(path);
+    if (counts) evaluates(path);
+  }
 }
 
 function file(text: string, counts: boolean): void {

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, globSync, mkdirSync, rmSync } from 'node:fs';
+import { existsSync, globSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
 const CACHE = join(import.meta.dirname, '..', '..', 'node_modules', '.cache', 'firefox');
@@ -58,10 +58,14 @@ function fetched(): Found | undefined {
   const plan = apt('install', '--simulate', '--no-install-recommends', 'firefox-esr');
   const names = [...plan.matchAll(/^Inst (\S+)/gm)].map(([, name]) => name!);
   apt('download', ...names);
+  // Under its name only when it is whole: a run that was stopped leaves no half browser behind.
+  const part = join(CACHE, 'part');
+  rmSync(part, { recursive: true, force: true });
   for (const file of globSync('*.deb', { cwd: CACHE })) {
-    execFileSync('dpkg-deb', ['--extract', join(CACHE, file), join(CACHE, 'root')], { stdio: 'pipe' });
+    execFileSync('dpkg-deb', ['--extract', join(CACHE, file), part], { stdio: 'pipe' });
     rmSync(join(CACHE, file));
   }
+  renameSync(part, join(CACHE, 'root'));
   return unpacked();
 }
 
