@@ -5,7 +5,7 @@ import { workingOf } from '../../src/calc/working.ts';
 import { currentEdition } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
 import { encodePath } from '../../src/link/encode.ts';
-import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+import { expect, test } from './fixtures.ts';
 
 const path = { ...referencePaths[0]!.path, edition: currentEdition.edition };
 const working = workingOf(path, currentEdition);
@@ -61,15 +61,4 @@ test('a tick before its time is listed and stays', async ({ page }) => {
   await page.locator(`#task-${late.id}`).getByRole('checkbox').check();
   await expect(page.getByText('What is done and what the plan says do not agree.')).toBeVisible();
   await expect(page.locator(`#task-${late.id}`).getByRole('checkbox')).toBeChecked();
-});
-
-test('the bench is accessible with a task open, and does not scroll sideways at 320 pixels', async ({
-  page,
-}) => {
-  test.setTimeout(180_000);
-  await page.setViewportSize({ width: 320, height: 700 });
-  await openBench(page);
-  await openTask(page, reading.task);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-  await expectNoAxeViolations(page);
 });

@@ -1,7 +1,7 @@
 import { figureWords } from '../../src/components/starting/figures.ts';
 import { ownerById, startingPoint } from '../../src/components/starting/points.ts';
 import { inventedOwners } from '../../src/content/invented-owners.ts';
-import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+import { expect, test } from './fixtures.ts';
 
 const point = startingPoint(ownerById('learning-on-a-spare'));
 const said = figureWords(point.report);
@@ -30,13 +30,4 @@ test.describe('without JavaScript', () => {
     ])
       await expect(page.getByRole('heading', { name })).toBeVisible();
   });
-});
-
-test('the pages fit a narrow screen: 320 pixels', async ({ page }) => {
-  await page.setViewportSize({ width: 320, height: 700 });
-  for (const place of [`starting-points/${point.owner.id}/`, 'starting-points/']) {
-    await page.goto(place);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
-    await expectNoAxeViolations(page);
-  }
 });

@@ -50,7 +50,7 @@ export function Sums({ report }: { report: Report }) {
         ) : null}
         <Row
           name="Still to pay"
-          about={isSome(quoted) ? 'eight of ten ways, the quotes among it' : 'eight of ten ways'}
+          about={isSome(quoted) ? '16 of 20 ways, the quotes among it' : '16 of 20 ways'}
         >
           <DimensionLine text={wide(stillToBuy)} length={150} />
         </Row>

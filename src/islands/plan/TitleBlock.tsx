@@ -7,6 +7,7 @@ import { saidFigure } from '../lathe/units.ts';
 import { $units } from '../preferences.ts';
 import { Send } from '../share/Send.tsx';
 import { counted } from '../shared/format.ts';
+import { LatheMap } from '../shared/LatheMap.tsx';
 import { openWords, questionsAnswered } from '../shared/open-counts.ts';
 import { to } from '../shared/places.ts';
 import { usePlanName } from '../shared/use-plan-name.ts';
@@ -37,7 +38,7 @@ function Figure({ report, id }: { report: Report; id: string }) {
 function LatheCell({ report }: { report: Report }) {
   const parts = FIGURES.map((id) => <Figure key={id} report={report} id={id} />);
   return (
-    <div>
+    <div class="wide-cell">
       <span class="cell-label">Lathe</span>A {sizeNames[report.machine.size]} one: {parts[0]}, {parts[1]},{' '}
       {parts[2]}. {saidFor(report, 'which-lathe')}.
     </div>
@@ -72,15 +73,18 @@ export function TitleBlock({ report }: { report: Report }) {
   const { id, basis } = report.edition;
   return (
     <section class="title-block" aria-label="Title block">
-      <div>
-        <span class="cell-label">Plan sheet</span>
-        <h1>{name}</h1>
-        <p class="quiet">
-          {answeredWords(report)}{' '}
-          <a class="no-print" href={to('shelf/')} data-keep-path>
-            Your paths
-          </a>
-        </p>
+      <div class="title-cell">
+        <div>
+          <span class="cell-label">Plan sheet</span>
+          <h1>{name}</h1>
+          <p class="quiet">
+            {answeredWords(report)}{' '}
+            <a class="no-print" href={to('shelf/')} data-keep-path>
+              Your paths
+            </a>
+          </p>
+        </div>
+        <LatheMap states={Object.fromEntries(report.rooms.map(({ id, state }) => [id, state]))} />
       </div>
       <LatheCell report={report} />
       <div>
