@@ -162,11 +162,12 @@ test.describe('an old hand', { tag: '@once' }, () => {
       window.print = () => document.documentElement.setAttribute('data-printed', 'yes');
     });
     await page.goto('');
+    await page.getByText('Open a saved link').first().click();
     await page.getByLabel('Open a saved link').fill('https://example.org/somewhere');
-    await page.getByRole('button', { name: 'Open' }).click();
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
     await expect(page.getByText('This is no link to a path.')).toBeVisible();
     await page.getByLabel('Open a saved link').fill(`https://example.org/plan/#${encodePath(path)}`);
-    await page.getByRole('button', { name: 'Open' }).click();
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
     await planDrawn(page);
 
     // Two motor turns of 200 steps in eighths on a screw of 5 mm: 640 pulses a millimetre; on one of 10 mm: 320.
