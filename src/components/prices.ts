@@ -2,7 +2,7 @@ import type { Part } from '../calc/core/part.ts';
 import type { PriceBook, PriceEntry } from '../calc/core/price-book.ts';
 import { rooms } from '../calc/guide.ts';
 import { parts } from '../calc/trade.ts';
-import { plain } from '../islands/shared/format.ts';
+import { moneyRange, plain } from '../islands/shared/format.ts';
 import { spanText } from '../islands/shared/span.ts';
 
 /** Where an edition's page of prices is. */
@@ -35,6 +35,13 @@ export interface PriceRow {
 
 /** Dollars as the edition has them: whole, or to the cent where the edition is that fine. */
 export const priceText = (n: number): string => `$${plain(n, 2)}`;
+
+/** A band for reading: tens of dollars where it is wide, whole dollars for what is cheap, cents under a dollar. */
+export function bandText(low: number, high: number): string {
+  if (high >= 100) return moneyRange(low, high);
+  const rounded = (n: number): string => (n < 1 ? n.toFixed(2) : plain(Math.round(n)));
+  return low === high ? `$${rounded(low)}` : `$${rounded(low)}–${rounded(high)}`;
+}
 
 function rowOf(part: Part, entry: PriceEntry): PriceRow {
   const [low, likely, high] = entry.price;

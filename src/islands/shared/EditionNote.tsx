@@ -33,18 +33,14 @@ function Today() {
 
 function Note({ edition }: { edition: string }) {
   return (
-    <div class="notice no-print">
-      <p>
-        These are the figures of price edition {edition}, as this path was made with it. Edition {currentName}{' '}
-        is in use now.
-        <Today /> <a href={to(`prices/${currentName}/#changes`)}>What changed</a>.
-      </p>
-      <p class="notice-actions">
-        <button type="button" class="button small" onClick={() => setEdition(currentName)}>
-          Use edition {currentName}
-        </button>
-      </p>
-    </div>
+    <p class="notice slight no-print">
+      These are the figures of price edition {edition}, as this path was made with it. Edition {currentName}{' '}
+      is in use now.
+      <Today /> <a href={to(`prices/${currentName}/#changes`)}>What changed</a>{' '}
+      <button type="button" class="link-button" onClick={() => setEdition(currentName)}>
+        Use edition {currentName}
+      </button>
+    </p>
   );
 }
 

@@ -20,19 +20,17 @@ function Own({ note }: { note: Note }) {
   const answer = ANSWERS[note.kind];
   const seen = () => (note.kind === 'elsewhere' ? dismissElsewhere() : dismiss(note.kind));
   return (
-    <div class="notice">
-      <p>{note.say}</p>
-      <p class="notice-actions">
-        {answer ? (
-          <button type="button" class="button small" onClick={answer.act}>
-            {answer.say}
-          </button>
-        ) : null}
-        <button type="button" class="button small" onClick={seen}>
-          {note.kind === 'remembered' ? 'Go on with these' : 'I have seen this'}
+    <p class="notice slight">
+      {note.say}{' '}
+      {answer ? (
+        <button type="button" class="link-button" onClick={answer.act}>
+          {answer.say}
         </button>
-      </p>
-    </div>
+      ) : null}{' '}
+      <button type="button" class="link-button" onClick={seen}>
+        {note.kind === 'remembered' ? 'Go on with these' : 'I have seen this'}
+      </button>
+    </p>
   );
 }
 
