@@ -6,6 +6,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { found } from './src/found/integration.ts';
+import { offline } from './src/offline/integration.ts';
 
 /** MDX pages carry a directive that the bundler reports once a page; it means nothing here. */
 function dropDirectiveNoise(level, log, handler) {
@@ -74,7 +75,8 @@ export default defineConfig({
   ...(process.env.HALFNUT_SITE ? { site: process.env.HALFNUT_SITE } : {}),
   base: process.env.HALFNUT_BASE || '/',
   trailingSlash: 'always',
-  integrations: [preact(), mdx(), found()],
+  // The list of what a device keeps is made last, of what the others have written.
+  integrations: [preact(), mdx(), found(), offline()],
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: { syntaxHighlight: false },

@@ -39,7 +39,7 @@ function Stand({ report, working }: Omit<Props, 'names'>) {
       {stage ? `Stage ${stage.number}, ${stage.name}. ` : ''}
       {begun
         ? `${done} of ${counted(working.tasks.length, 'task')} ticked, ${hours(spent)} written down. Half of the ways take another ${hoursRange(half.from, half.to)}.`
-        : `${counted(working.tasks.length, 'task')} lie ahead; half of the ways take ${hoursRange(half.from, half.to)}.`}
+        : `${counted(working.tasks.length, 'task lies', 'tasks lie')} ahead; half of the ways take ${hoursRange(half.from, half.to)}.`}
     </p>
   );
 }

@@ -4,7 +4,7 @@ import { saySpread } from '../guide/CardRods.tsx';
 import { LimitField } from '../guide/LimitField.tsx';
 import { $limits } from '../preferences.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
-import { counted, exactText, moneyRange } from '../shared/format.ts';
+import { counted, exactBoth, moneyRange } from '../shared/format.ts';
 import { MoneyRod } from '../shared/MoneyRod.tsx';
 import { Why } from '../why/Why.tsx';
 import { isInHand } from './states.ts';
@@ -41,11 +41,11 @@ export function Sums({ report }: { report: Report }) {
       </p>
       <dl class="sums">
         <Row name="Committed" about="ordered or paid, exact">
-          <b>{exactText(committed)}</b>
+          <b>{exactBoth(committed)}</b>
         </Row>
         {isSome(quoted) ? (
           <Row name="Quoted" about="not yet ordered, exact">
-            {exactText(quoted)}
+            {exactBoth(quoted)}
           </Row>
         ) : null}
         <Row

@@ -6,6 +6,7 @@ import { factById } from '../../calc/facts.ts';
 import { checks } from '../../content/told/checks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
+import { LimitMark } from '../shared/LimitMark.tsx';
 import { marginText } from '../shared/margin.ts';
 import { NotHere } from '../shared/NotHere.tsx';
 import { isAskedFor } from '../shared/places.ts';
@@ -81,7 +82,10 @@ function Row({ check, ...shown }: { check: PlacedCheck } & Shown) {
           </span>
         </td>
         <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
-          {marginText(check)}
+          <span>
+            <LimitMark check={check} />
+            {marginText(check)}
+          </span>
         </td>
         <td {...asCell} data-label="Result">
           <ResultMark result={check.result} />

@@ -8,6 +8,7 @@ import { $units } from '../preferences.ts';
 import { Send } from '../share/Send.tsx';
 import { counted } from '../shared/format.ts';
 import { LatheMap } from '../shared/LatheMap.tsx';
+import { openWords, questionsAnswered } from '../shared/open-counts.ts';
 import { to } from '../shared/places.ts';
 import { usePlanName } from '../shared/use-plan-name.ts';
 import { $path } from '../stores.ts';
@@ -58,15 +59,11 @@ function LinkCell() {
   );
 }
 
-/** The questions of the rooms, as the list of questions counts them, and the facts that are picked beside them. */
-function answeredWords({ rooms, openQuestions }: Report): string {
-  const sum = (count: (room: Report['rooms'][number]) => number) =>
-    rooms.reduce((total, room) => total + count(room), 0);
-  const [asked, answered] = [sum((room) => room.asked), sum((room) => room.answered)];
-  const facts = openQuestions.length - (asked - answered);
-  const said = `${answered} of ${counted(asked, 'question')} answered`;
-  if (openQuestions.length === 0) return `${said}.`;
-  return `${said}${facts > 0 ? `, ${counted(facts, 'fact')} to pick` : ''}; the plan says what it assumes.`;
+function answeredWords(report: Report): string {
+  const { answered, asked } = questionsAnswered(report);
+  const open = openWords(report);
+  const settled = `${answered} of ${counted(asked, 'question')} answered.`;
+  return open === '' ? settled : `${settled} Open: ${open}; the plan says what it assumes.`;
 }
 
 /** Whose plan, of which lathe, at which prices, drawn up when, and the link that opens it again. */
