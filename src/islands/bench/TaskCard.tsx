@@ -130,7 +130,7 @@ export function TaskTick({ task, children }: { task: PlannedTask; children: prea
 export function TaskCard({ task, stand, readings, names }: Props) {
   const mine = readings.filter((reading) => reading.task === task.id);
   return (
-    <div class="task-card">
+    <div class="task-card" role="group" aria-label={task.name}>
       {task.safety ? (
         <p class="caution">
           <b>Safety:</b> {task.safety}
