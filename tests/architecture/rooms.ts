@@ -63,6 +63,8 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   export: [...CALC, 'link', 'content'],
   content: ['calc/core', 'calc/guide', 'calc/facts'],
   styles: [],
+  /** The worker that keeps the site on a device, and its list. Pages speak to it in messages only. */
+  offline: [],
   islands: [...SHOWN_TO_ISLANDS, 'styles', 'shapes'],
   shapes: [],
   /** Figures that somebody printed: tests hold the formulas against them, and a page shows them. */
@@ -93,7 +95,7 @@ export const LODGERS: Readonly<Record<string, string>> = {
 export const PACKAGES_FOR_CALC: readonly string[] = ['decimal.js'];
 
 /** Rooms that plain Node runs without a bundler: their relative imports carry the file's extension. */
-export const RUN_BY_NODE = /^(calc|link|export|found)\//;
+export const RUN_BY_NODE = /^(calc|link|export|found|offline)\//;
 
 /** What would make the same path give another report on another day or machine. */
 export const IMPURE: Readonly<Record<string, RegExp>> = {

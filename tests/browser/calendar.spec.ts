@@ -80,15 +80,6 @@ test('the lines of the stages add up to their total to the cent', { tag: '@once'
   expect(total).toBeGreaterThan(0);
 });
 
-test('a delivery leads to its line on the buy list', async ({ page }) => {
-  await openCalendar(page);
-  const { part, name } = calendar.deliveries[0]!;
-  await page.locator('#deliveries').getByRole('link', { name }).click();
-  await expect(page.getByRole('heading', { name: 'What to buy' })).toBeVisible();
-  await expect(page.locator(`#line-${part}`)).toBeFocused();
-  await expect(page).toHaveURL(new RegExp(encodePath(path).slice(0, 30).replace('?', '\\?')));
-});
-
 test('where no worker can be had the page works the calendar out itself', { tag: '@once' }, async ({
   page,
 }) => {

@@ -5,7 +5,7 @@ const fragment = (page: Page): string => new URL(page.url()).hash;
 const card = (page: Page) => page.locator('#card');
 const moneySaid = (page: Page) => card(page).getByText(/ways this could turn out cost/);
 
-test('a newcomer answers the first questions and sees the card and the link move', async ({ page }) => {
+test('the first answers move the card and the link', { tag: '@once' }, async ({ page }) => {
   await page.goto('questions/which-lathe/');
   await expect(moneySaid(page)).toBeVisible();
   await expect(page.locator('.option input:checked')).toHaveCount(0);

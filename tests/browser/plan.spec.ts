@@ -95,19 +95,6 @@ test('a plan of a whole link folds and unfolds on a phone', async ({ page, isMob
   await expect(page.locator('.task-table').first()).toBeVisible();
 });
 
-test('the first page opens a saved link and says what is wrong with a bad one', { tag: '@once' }, async ({
-  page,
-}) => {
-  await page.goto('');
-  await page.getByLabel('Open a saved link').fill('https://example.org/somewhere');
-  await page.getByRole('button', { name: 'Open' }).click();
-  await expect(page.getByText('This is no link to a path.')).toBeVisible();
-  await page.getByLabel('Open a saved link').fill(`https://example.org/plan/#${encodePath(path)}`);
-  await page.getByRole('button', { name: 'Open' }).click();
-  await expect(page).toHaveURL(/\/plan\/#1/);
-  await expect(page.getByRole('heading', { name: 'Parts list' })).toBeVisible();
-});
-
 test.describe('a missing page', () => {
   test.use({ allowedProblems: [/404/] });
   test('is answered in words', async ({ page }) => {

@@ -31,13 +31,3 @@ test.describe('without JavaScript', () => {
       await expect(page.getByRole('heading', { name })).toBeVisible();
   });
 });
-
-test('open and adapt leads to the plan with the same figures', { tag: '@once' }, async ({ page }) => {
-  await page.goto(`starting-points/${point.owner.id}/`);
-  await page.getByRole('link', { name: 'Open the plan' }).click();
-  await expect(page).toHaveURL(new RegExp(`/plan/#1\\?.*edition=${point.path.edition}`));
-  const rods = page.locator('#rods');
-  await expect(rods).toContainText(said.money);
-  await expect(rods).toContainText(said.hours);
-  await expect(rods).toContainText(said.weeks);
-});

@@ -23,9 +23,9 @@ async function type(page: Page, label: string, text: string): Promise<void> {
 const SWINGS = 'Choices you can still make';
 const PAYBACK = 'Years until it has paid for itself';
 
-test('parts typed give hours and pay-back, bad figures stay with a message, and a reload keeps them', async ({
-  page,
-}) => {
+test('parts typed give hours and pay-back, bad figures stay with a message, and a reload keeps them', {
+  tag: '@once',
+}, async ({ page }) => {
   test.setTimeout(180_000);
   await open(page);
   await expect(page.getByRole('table', { name: PAYBACK })).toHaveCount(0);
