@@ -71,7 +71,7 @@ for (const { name, place, reach } of states) {
 test('what is heard at a question: the rooms, one group of answers, where they lead, the figures @once', async ({
   page,
 }) => {
-  await page.goto('questions/hand-use/#1?edition=2026-12&hand-use=bolt-off&size=medium');
+  await page.goto('questions/hand-use/#1?edition=2026-12&hand-use=fully-reversible&size=medium');
   const main = page.getByRole('main');
   await expect(main).toMatchAriaSnapshot(`
     - navigation "Rooms"
@@ -90,7 +90,7 @@ test('what is heard at a question: the rooms, one group of answers, where they l
   `);
   await expect(main.getByRole('region', { name: 'Your path', exact: true })).toMatchAriaSnapshot(`
     - textbox "my limit, money, everything in $"
-    - 'button "Why this much?: Money, everything in"'
+    - 'button "Why this much?, why: Money, everything in"'
   `);
 });
 
