@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
@@ -18,7 +19,10 @@ const WORKED_OUT = [
 ];
 const worked = WORKED_OUT.map((name) => fileURLToPath(new URL(`./src/${name}.ts`, import.meta.url)));
 
-const firstColours = readFileSync(new URL('./src/layouts/first-colours.js', import.meta.url));
+/** The scripts that stand in the head of a page, as they are printed there. */
+const inHead = ['first-colours', 'expected-notice'].map((name) =>
+  readFileSync(new URL(`./src/layouts/${name}.js`, import.meta.url)),
+);
 const hashOf = (script) => `sha256-${createHash('sha256').update(script).digest('base64')}`;
 
 /** Puts the lists that modules come to in their place, so that pages do not load what the lists were made from. */
@@ -35,6 +39,36 @@ function workedOut(paths) {
   };
 }
 
+/** What a later chunk needs is fetched with it by tags in the page; what a worker fetches has no page. */
+const preloaded = (_file, chunks, { hostId }) => (/\/answers\./.test(hostId) ? [] : chunks);
+
+/**
+ * Builds a worker among the chunks of the pages, so that both load the same files and the trade travels once. Left to
+ * itself the bundler builds each worker apart, with a trade of its own.
+ */
+function workersAmongChunks() {
+  return {
+    name: 'workers-among-chunks',
+    apply: 'build',
+    enforce: 'pre',
+    applyToEnvironment: ({ name }) => name === 'client',
+    configEnvironment: (name) =>
+      name === 'client'
+        ? { build: { modulePreload: { polyfill: false, resolveDependencies: preloaded } } }
+        : undefined,
+    async transform(code, id) {
+      const [call, from] = /new URL\('([^']+\.ts)', import\.meta\.url\)/.exec(code) ?? [];
+      if (!call || !id.includes('/islands/')) return null;
+      const worker = await this.resolve(from, id);
+      const chunk = this.emitFile({ type: 'chunk', id: worker.id, name: basename(from, '.ts') });
+      return code.replace(call, `import.meta.ROLLUP_FILE_URL_${chunk}`);
+    },
+  };
+}
+
+/** The sums are pure: a module of which a page uses nothing is left out, whoever else names it. */
+const doesSomething = (id) => !id.includes('/src/calc/');
+
 export default defineConfig({
   output: 'static',
   // Where this copy stands on the web, if anybody has said: without it no address is made up.
@@ -48,7 +82,7 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
-      scriptDirective: { hashes: [hashOf(firstColours)] },
+      scriptDirective: { hashes: inHead.map(hashOf) },
       directives: [
         "default-src 'none'",
         "img-src 'self' data:",
@@ -56,10 +90,16 @@ export default defineConfig({
         "connect-src 'self'",
         "manifest-src 'self'",
         "worker-src 'self' blob:",
+        "object-src 'none'",
         "base-uri 'none'",
         "form-action 'none'",
       ],
     },
   },
-  vite: { plugins: [workedOut(worked)], build: { rolldownOptions: { onLog: dropDirectiveNoise } } },
+  vite: {
+    plugins: [workedOut(worked), workersAmongChunks()],
+    build: {
+      rolldownOptions: { onLog: dropDirectiveNoise, treeshake: { moduleSideEffects: doesSomething } },
+    },
+  },
 });

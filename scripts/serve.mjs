@@ -1,5 +1,5 @@
 // Serves the built site. PORT and HOST say where; the address is printed once it answers.
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { preview } from 'astro';
 
@@ -13,6 +13,21 @@ if (!existsSync(join(root, 'dist', 'index.html'))) {
   process.exit(1);
 }
 
-const server = await preview({ root, logLevel: 'error', server: { host, port } });
+/** The headers that go with every file, as the build wrote them: what is tried here is what a host will send. */
+function headers() {
+  const file = join(root, 'dist', '_headers');
+  const [first = ''] = existsSync(file) ? readFileSync(file, 'utf8').split(/\n(?=\S)/) : [];
+  const lines = first.split('\n').slice(1);
+  return Object.fromEntries(
+    lines.map((line) =>
+      line
+        .trim()
+        .split(/: (.*)/)
+        .slice(0, 2),
+    ),
+  );
+}
+
+const server = await preview({ root, logLevel: 'error', server: { host, port, headers: headers() } });
 const base = `/${process.env.HALFNUT_BASE ?? ''}/`.replace(/\/+/g, '/');
 console.log(`Halfnut is at http://${host}:${server.port}${base}  (Ctrl+C stops it)`);

@@ -1,33 +1,17 @@
 // Says how much a page of the built site loads, in kB as a server with brotli sends it: first what it needs to paint and
-// listen, then what follows by itself for the figures. One page of each kind is measured; --all measures every page.
+// listen, then what follows by itself for the figures. One page of each kind is measured; --all measures every page, and
+// --hold ends with 1 where a page of a kind is over its budget (budgets.ts).
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync, constants } from 'node:zlib';
+import { ASKED, BUDGETS } from './budgets.ts';
+import { KINDS } from './page-kinds.ts';
 
 const dist = join(import.meta.dirname, '..', 'dist');
 const base = `/${process.env.HALFNUT_BASE ?? ''}/`.replace(/\/+/g, '/');
-const KINDS = {
-  home: '',
-  lathe: 'lathe/',
-  question: 'questions/control/',
-  'all questions': 'questions/',
-  'quick sheet': 'quick/',
-  plan: 'plan/',
-  'buy list': 'buy-list/',
-  bench: 'bench/',
-  'worth it': 'worth-it/',
-  compare: 'compare/',
-  'ways through': 'ways/',
-  calendar: 'calendar/',
-  'your paths': 'shelf/',
-  'book, a room': 'book/control/',
-  'topic, no figure': 'book/topics/daily-use/',
-  'topic with figures': 'book/topics/ball-screws/',
-  'find in the book': 'book/find/',
-  words: 'words/',
-  safety: 'safety/',
-  method: 'how-the-estimate-is-made/',
-};
+
+/** What a page fetches by itself after it listens; everything else that is named waits until it is asked for. */
+const BY_ITSELF = ['compute', 'worker', 'read-own', 'known-own', 'kept-paths', 'own-values'];
 
 /** kB after brotli at its best, of a file below dist. */
 const sizes = new Map();
@@ -41,13 +25,18 @@ function size(file) {
 
 const sum = (files) => [...files].reduce((total, file) => total + size(file), 0);
 
-/** The chunks that a chunk names: at once, or later by import(). */
+const nameOf = (file) => /([^/]+?)\.[^.]+\.js$/.exec(file)?.[1] ?? file;
+
+/** The chunks that a chunk names: at once, or later, by import() or as a worker. */
 function named(file) {
   const text = readFileSync(join(dist, file), 'utf8');
   const of = (pattern) => [...text.matchAll(pattern)].map(([, name]) => `_astro/${name}`);
   return {
     atOnce: of(/(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g),
-    later: of(/import\(\s*["'`]\.\/([^"'`]+\.js)["'`]\s*\)/g),
+    later: [
+      ...of(/import\(\s*["'`]\.\/([^"'`]+\.js)["'`]\s*\)/g),
+      ...of(/new Worker\(["'`][^"'`]*_astro\/([^"'`]+\.js)["'`]/g),
+    ],
   };
 }
 
@@ -61,15 +50,19 @@ function reach(files, follow, found = new Set()) {
   return found;
 }
 
-function measure(page) {
+function measure(page, kind) {
   const html = readFileSync(join(dist, page), 'utf8');
   const files = (ending) =>
     new Set(
       [...html.matchAll(/_astro\/[^"'\s&]+/g)].map(([name]) => name).filter((name) => name.endsWith(ending)),
     );
   const first = reach(files('.js'), ({ atOnce }) => atOnce);
-  const all = reach(files('.js'), ({ atOnce, later }) => [...atOnce, ...later]);
-  return { html: size(page), css: sum(files('.css')), first: sum(first), all: sum(all) };
+  const follows = [...BY_ITSELF, ...(ASKED[kind] ?? []).map((name) => `answers-${name}`)];
+  const all = reach(files('.js'), ({ atOnce, later }) => [
+    ...atOnce,
+    ...later.filter((file) => follows.includes(nameOf(file))),
+  ]);
+  return { html: size(page), css: sum(files('.css')), listen: sum(first), sums: sum(all) };
 }
 
 const pages = process.argv.includes('--all')
@@ -78,7 +71,15 @@ const pages = process.argv.includes('--all')
 
 const cells = (...texts) => texts.map((text, at) => (at ? text.padStart(14) : text.padEnd(26))).join('');
 console.log(cells('kB, brotli', 'HTML', 'CSS', 'JS to listen', 'JS with sums'));
+const over = [];
 for (const [name, file] of Object.entries(pages)) {
-  const { html, css, first, all } = measure(file);
-  console.log(cells(name, ...[html, css, first, all].map((kB) => kB.toFixed(1))));
+  const sent = measure(file, name);
+  const { html, css, listen, sums } = sent;
+  console.log(cells(name, ...[html, css, listen, sums].map((kB) => kB.toFixed(1))));
+  for (const [what, most] of Object.entries(BUDGETS[name] ?? {}))
+    if (sent[what] > most) over.push(`${name}: ${what} ${sent[what].toFixed(1)} kB, at most ${most}`);
+}
+if (process.argv.includes('--hold') && over.length > 0) {
+  console.error(`Over the budget of bytes:\n  ${over.join('\n  ')}`);
+  process.exitCode = 1;
 }

@@ -1,4 +1,4 @@
-// Prints "N passed, N failed" for unit and browser tests together, as its last line.
+// Prints "N passed, N failed" for unit, browser and second-engine tests together, as its last line.
 // Argument: the exit code of the test run. Exits non-zero unless everything passed.
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -24,9 +24,14 @@ const browser = read('browser.json', (r) => ({
   failed: r.stats.unexpected + r.stats.flaky + r.errors.length,
 }));
 
+// Only where it was run and found its browser is there anything to count.
+const second = existsSync(join(results, 'second-engine.json'))
+  ? read('second-engine.json', ({ passed, failed }) => ({ passed, failed }))
+  : { passed: 0, failed: 0 };
+
 const exitCode = Number(process.argv[2] ?? 0);
-const passed = unit.passed + browser.passed;
-const counted = unit.failed + browser.failed;
+const passed = unit.passed + browser.passed + second.passed;
+const counted = unit.failed + browser.failed + second.failed;
 // A step that failed without a failed test (types, lint, build) is still a failure.
 const failed = counted === 0 && (exitCode !== 0 || passed === 0) ? 1 : counted;
 console.log(`${passed} passed, ${failed} failed`);

@@ -44,6 +44,7 @@ export { type Swings, swingsOf } from './paths/swings.ts';
 export type { UnknownSwing } from './paths/unknown-swings.ts';
 export type { AlternativeFigures } from './worth/alternatives.ts';
 export type { Payback } from './worth/payback.ts';
+export type { Sentence } from './worth/sentence.ts';
 export type { Signal } from './worth/signals.ts';
 export type { WorthVerdict } from './worth/verdict.ts';
 export type { AlternativeWorth, FamilyWorth, Worth } from './worth/worth.ts';

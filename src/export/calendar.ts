@@ -99,7 +99,7 @@ export function eventsOf(calendar: Calendar, key: string): CalendarEvent[] {
         uid: uid(`stage-${id}`),
         ...days!,
         summary: name,
-        description: `Typical days. In half of the ways it could turn out this stage ends by then; in eight of ten between week ${weeks(finish.p10, finish.p90)} of the plan.`,
+        description: `Typical days. In half of the ways it could turn out this stage ends by then; in 16 of 20 between week ${weeks(finish.p10, finish.p90)} of the plan.`,
       }),
     );
   const orders = calendar.deliveries.map(

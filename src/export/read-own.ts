@@ -14,7 +14,7 @@ export interface KnownOwn {
 export const isGroup = (raw: unknown): raw is Readonly<Record<string, unknown>> =>
   typeof raw === 'object' && raw !== null && !Array.isArray(raw);
 
-const said = { purchases: 'a purchase', sellers: 'a seller', chances: 'a chance' } as const;
+const said = { purchases: 'a purchase', sellers: 'a shop', chances: 'a chance' } as const;
 
 const leftOut = (say: string): FileNote => ({ kind: 'left-out', say: `${say} It was left out.` });
 
@@ -64,7 +64,7 @@ function keyFault(
 ): FileNote | undefined {
   const sound = ownShapes[kind].key.safeParse(key).success && (known?.has(key) ?? true);
   if (sound) return undefined;
-  if (!known) return leftOut(`${quoted(key)} cannot be the name of a seller.`);
+  if (!known) return leftOut(`${quoted(key)} cannot be the name of a shop.`);
   return {
     kind: 'unknown-id',
     say: `${quoted(key)} (${said[kind]}) is not known to this site. It was left out.`,

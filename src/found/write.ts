@@ -5,6 +5,7 @@ import { inventedOwners } from '../content/invented-owners.ts';
 import { aboutPage } from './about.ts';
 import { pictureFile } from './addresses.ts';
 import type { BuiltPage } from './built-page.ts';
+import { apacheHeaders, caddySite, headersOf, nginxServer, plainHeaders } from './headers.ts';
 import { lookOf } from './look.ts';
 import { pictureSvg } from './picture.ts';
 import { pngOf } from './png.ts';
@@ -47,4 +48,16 @@ export function writeLists(pages: readonly BuiltPage[], dist: string, home: stri
   if (!home) return;
   const listed = pages.filter((each) => each.listed).map(({ page }) => ({ page, changed: changedOn(page) }));
   put(join(dist, 'sitemap.xml'), sitemapOf(listed, home));
+}
+
+/**
+ * The headers that go with the pages: two files that hosts read beside the pages, and two for the settings of a server,
+ * which are no part of the site.
+ */
+export function writeHeaders(policy: string, base: string, dist: string, root: string): void {
+  const headers = headersOf(policy);
+  put(join(dist, '_headers'), plainHeaders(headers, base));
+  put(join(dist, '.htaccess'), apacheHeaders(headers, base));
+  put(join(root, 'hosting', 'nginx.conf'), nginxServer(headers, base));
+  put(join(root, 'hosting', 'Caddyfile'), caddySite(headers, base));
 }

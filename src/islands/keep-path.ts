@@ -8,16 +8,21 @@ import { reach, show, unfold } from './reach-place.ts';
 const pathNow = (): string | undefined =>
   isPath(window.location.hash) ? window.location.hash.split(';')[0] : undefined;
 
-function carry(link: HTMLAnchorElement): void {
+function carry(link: HTMLAnchorElement | SVGAElement): void {
   const path = pathNow();
   if (path === undefined) return;
+  if (!('hash' in link)) {
+    link.setAttribute('href', (link.getAttribute('href') ?? '').split('#')[0] + path);
+    return;
+  }
   const anchor = anchorIn(link.hash);
   if (anchor !== undefined) link.search = withPlace(link.search, anchor);
   link.hash = path;
 }
 
 function carryAll(): void {
-  for (const link of document.querySelectorAll<HTMLAnchorElement>('a[data-keep-path]')) carry(link);
+  const links = 'a[data-keep-path]';
+  for (const link of document.querySelectorAll<HTMLAnchorElement | SVGAElement>(links)) carry(link);
 }
 
 /** Goes to the target of a link inside the page; the path stays where it is, and Back leads to where the reader was. */

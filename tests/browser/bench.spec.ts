@@ -5,14 +5,12 @@ import { workingOf } from '../../src/calc/working.ts';
 import { currentEdition } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
 import { encodePath } from '../../src/link/encode.ts';
-import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+import { expect, test } from './fixtures.ts';
 
 const path = { ...referencePaths[0]!.path, edition: currentEdition.edition };
 const working = workingOf(path, currentEdition);
 const report = evaluate(path, currentEdition);
-const nameOf = (id: string): string =>
-  report.stages.flatMap(({ tasks }) => tasks).find((task) => task.id === id)!.name;
-const [first, second] = [working.tasks[0]!, working.tasks[1]!];
+const first = working.tasks[0]!;
 /** A reading that has an upper limit, one place and stands in the first stages. */
 const reading = working.readings.find(
   ({ atMost, places, show }) => atMost !== undefined && (places ?? 1) === 1 && show === 'length',
@@ -29,18 +27,6 @@ async function openTask(page: Page, task: string): Promise<void> {
   await page.getByLabel('Stage', { exact: true }).selectOption(stage.id);
   await page.locator(`#task-${task}`).getByRole('button', { name: /^More/ }).click();
 }
-
-test('ticking the next task brings up the one after it, and both are remembered', async ({ page }) => {
-  await openBench(page);
-  const next = page.getByRole('region', { name: 'Next' });
-  await expect(next.getByRole('heading')).toHaveText(nameOf(first.id));
-  // Not check(): the box of the next task stands in its place at once.
-  await next.getByRole('checkbox', { name: /^Done/ }).click();
-  await expect(next.getByRole('heading')).toHaveText(nameOf(second.id));
-  await page.reload();
-  await expect(next.getByRole('heading')).toHaveText(nameOf(second.id), { timeout: 40_000 });
-  expect(page.url()).not.toContain('done');
-});
 
 test('a reading outside its limit says so and where to look; hours replace the estimate', async ({
   page,
@@ -75,15 +61,4 @@ test('a tick before its time is listed and stays', async ({ page }) => {
   await page.locator(`#task-${late.id}`).getByRole('checkbox').check();
   await expect(page.getByText('What is done and what the plan says do not agree.')).toBeVisible();
   await expect(page.locator(`#task-${late.id}`).getByRole('checkbox')).toBeChecked();
-});
-
-test('the bench is accessible with a task open, and does not scroll sideways at 320 pixels', async ({
-  page,
-}) => {
-  test.setTimeout(180_000);
-  await page.setViewportSize({ width: 320, height: 700 });
-  await openBench(page);
-  await openTask(page, reading.task);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-  await expectNoAxeViolations(page);
 });

@@ -15,7 +15,7 @@ test('a figure of the book starts from the own path, is moved by keyboard, and s
   const field = figure.getByLabel('Root diameter of the screw', { exact: true });
   await expect(figure.getByText('from your path', { exact: true }).first()).toBeVisible();
   expect(Number(await field.inputValue())).toBeCloseTo(root, 2);
-  await expectNoAxeViolations(page, '#figure-whip');
+  await expectNoAxeViolations(page, { part: '#figure-whip' });
 
   const length = figure.getByLabel('Length between the bearings', { exact: true });
   const before = await length.inputValue();

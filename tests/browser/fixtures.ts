@@ -23,16 +23,32 @@ export const test = base.extend<Fixtures>({
   ],
 });
 
-/** Fails, naming rule and elements, when the page, or a part of it, breaks a WCAG 2.0, 2.1 or 2.2 A/AA rule that axe can see. */
-export async function expectNoAxeViolations(page: Page, part = 'html'): Promise<void> {
-  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-  const { violations } = await new AxeBuilder({ page }).include(part).withTags(tags).analyze();
-  const found = violations.map(({ id, help, nodes }) => ({
-    id,
-    help,
-    where: nodes.map(({ target }) => target),
-  }));
-  expect(found).toEqual([]);
+const LEVELS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+interface Looked {
+  /** A selector: the part of the page that is looked at. */
+  part?: string;
+  /** The only rules that are tried. */
+  rules?: string[];
+  /** Rules that are left out. */
+  without?: string[];
+}
+
+/** Each WCAG 2.0, 2.1 or 2.2 A/AA rule that axe finds broken on the page, with the elements. */
+export async function axeViolations(page: Page, { part = 'html', rules, without = [] }: Looked = {}) {
+  const axe = new AxeBuilder({ page })
+    .include(part)
+    .options({ resultTypes: ['violations'] })
+    .setLegacyMode();
+  const { violations } = await (rules ? axe.withRules(rules) : axe.withTags(LEVELS))
+    .disableRules(without)
+    .analyze();
+  return violations.map(({ id, help, nodes }) => ({ id, help, where: nodes.map(({ target }) => target) }));
+}
+
+/** Fails, naming rule and elements, where the page, or a part of it, breaks such a rule. */
+export async function expectNoAxeViolations(page: Page, looked: Looked = {}): Promise<void> {
+  expect(await axeViolations(page, looked)).toEqual([]);
 }
 
 export { expect };

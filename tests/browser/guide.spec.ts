@@ -1,11 +1,11 @@
 import type { Page } from '@playwright/test';
-import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+import { expect, test } from './fixtures.ts';
 
 const fragment = (page: Page): string => new URL(page.url()).hash;
 const card = (page: Page) => page.locator('#card');
 const moneySaid = (page: Page) => card(page).getByText(/ways this could turn out cost/);
 
-test('a newcomer answers the first questions and sees the card and the link move', async ({ page }) => {
+test('the first answers move the card and the link', { tag: '@once' }, async ({ page }) => {
   await page.goto('questions/which-lathe/');
   await expect(moneySaid(page)).toBeVisible();
   await expect(page.locator('.option input:checked')).toHaveCount(0);
@@ -195,34 +195,3 @@ test.describe('without JavaScript', () => {
     await expect(page.getByRole('heading', { name: 'What goes wrong' })).toBeVisible();
   });
 });
-
-const SCREENS = [
-  'questions/control/#1?control=motion-card-pc&edition=2026-11&size=medium',
-  'questions/motor-supply/#1?drives=multi-axis-board&edition=2026-11&motor-supply=mains-direct',
-  'questions/',
-  'lathe/',
-  'book/',
-  'book/control/',
-  'report-a-number/',
-];
-
-for (const screen of SCREENS) {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    test(`${screen} is accessible, ${colorScheme} @once`, async ({ page }) => {
-      await page.emulateMedia({ colorScheme });
-      await page.goto(screen);
-      if (!/^(book|report)/.test(screen))
-        await page.waitForFunction(() => document.querySelector('astro-island:not([ssr])'));
-      await expectNoAxeViolations(page);
-    });
-  }
-
-  test(`${screen} fits a page 320 px wide and is accessible there`, async ({ page }) => {
-    await page.setViewportSize({ width: 320, height: 640 });
-    await page.goto(screen);
-    if (/control\/#/.test(screen)) await expect(page.locator('.rod').first()).toBeVisible();
-    const width = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(width).toBeLessThanOrEqual(320);
-    await expectNoAxeViolations(page);
-  });
-}

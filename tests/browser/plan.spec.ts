@@ -4,7 +4,7 @@ import { currentEdition, editionByName } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
 import { money } from '../../src/islands/shared/format.ts';
 import { encodePath } from '../../src/link/encode.ts';
-import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+import { expect, test } from './fixtures.ts';
 
 const { path } = referencePaths[0]!;
 const report: Report = evaluate(path, currentEdition);
@@ -87,46 +87,12 @@ test('a link of an older edition says what today’s prices would make of it, an
   await expect(note).toBeVisible();
 });
 
-test('a plan of a whole link is accessible and folds and unfolds on a phone', async ({ page, isMobile }) => {
-  test.setTimeout(180_000);
+test('a plan of a whole link folds and unfolds on a phone', async ({ page, isMobile }) => {
+  test.skip(!isMobile, 'nothing is folded on a wide page');
   await openPlan(page);
-  if (isMobile) {
-    const first = page.getByRole('button', { name: /^Show \d+ tasks?$/ }).first();
-    await first.click();
-    await expect(page.locator('.task-table').first()).toBeVisible();
-  }
-  await expectNoAxeViolations(page);
-});
-
-for (const place of ['', 'how-the-estimate-is-made/', 'book/', 'book/carriage/', 'words/', 'safety/']) {
-  test(`/${place} is accessible and does not scroll sideways at 320 pixels`, async ({ page }) => {
-    await page.setViewportSize({ width: 320, height: 700 });
-    await page.goto(place);
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-    await expectNoAxeViolations(page);
-  });
-}
-
-test('the plan does not scroll sideways at 320 pixels', async ({ page }) => {
-  await page.setViewportSize({ width: 320, height: 700 });
-  await openPlan(page);
-  const shut = page.getByRole('button', { name: /^Show \d/ });
-  for (let left = await shut.count(); left > 0; left -= 1) await shut.first().click();
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-});
-
-test('the first page opens a saved link and says what is wrong with a bad one', { tag: '@once' }, async ({
-  page,
-}) => {
-  await page.goto('');
-  await page.getByLabel('Open a saved link').fill('https://example.org/somewhere');
-  await page.getByRole('button', { name: 'Open' }).click();
-  await expect(page.getByText('This is no link to a path.')).toBeVisible();
-  await page.getByLabel('Open a saved link').fill(`https://example.org/plan/#${encodePath(path)}`);
-  await page.getByRole('button', { name: 'Open' }).click();
-  await expect(page).toHaveURL(/\/plan\/#1/);
-  await expect(page.getByRole('heading', { name: 'Parts list' })).toBeVisible();
+  const first = page.getByRole('button', { name: /^Show \d+ tasks?$/ }).first();
+  await first.click();
+  await expect(page.locator('.task-table').first()).toBeVisible();
 });
 
 test.describe('a missing page', () => {

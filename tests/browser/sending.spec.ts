@@ -56,7 +56,7 @@ test('a link takes prices along when they are ticked, and opens elsewhere to the
   await expect(sheet.getByRole('status')).toContainText('Copied.');
   await sheet.getByRole('button', { name: 'Show it as a code' }).click();
   await expect(sheet.getByRole('img', { name: 'The link as a code to photograph' })).toBeVisible();
-  await expectNoAxeViolations(page, '.send-sheet');
+  await expectNoAxeViolations(page, { part: '.send-sheet' });
 
   const copied = await page.evaluate(() => navigator.clipboard.readText());
   expect(copied).toBe(await link.inputValue());

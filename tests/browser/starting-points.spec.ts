@@ -1,7 +1,7 @@
 import { figureWords } from '../../src/components/starting/figures.ts';
 import { ownerById, startingPoint } from '../../src/components/starting/points.ts';
 import { inventedOwners } from '../../src/content/invented-owners.ts';
-import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+import { expect, test } from './fixtures.ts';
 
 const point = startingPoint(ownerById('learning-on-a-spare'));
 const said = figureWords(point.report);
@@ -30,24 +30,4 @@ test.describe('without JavaScript', () => {
     ])
       await expect(page.getByRole('heading', { name })).toBeVisible();
   });
-});
-
-test('open and adapt leads to the plan with the same figures', { tag: '@once' }, async ({ page }) => {
-  await page.goto(`starting-points/${point.owner.id}/`);
-  await expectNoAxeViolations(page);
-  await page.getByRole('link', { name: 'Open the plan' }).click();
-  await expect(page).toHaveURL(new RegExp(`/plan/#1\\?.*edition=${point.path.edition}`));
-  const rods = page.locator('#rods');
-  await expect(rods).toContainText(said.money);
-  await expect(rods).toContainText(said.hours);
-  await expect(rods).toContainText(said.weeks);
-});
-
-test('the pages fit a narrow screen: 320 pixels', async ({ page }) => {
-  await page.setViewportSize({ width: 320, height: 700 });
-  for (const place of [`starting-points/${point.owner.id}/`, 'starting-points/']) {
-    await page.goto(place);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
-  }
-  await expectNoAxeViolations(page);
 });

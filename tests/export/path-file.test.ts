@@ -144,7 +144,7 @@ describe('what a file of a path cannot hold', () => {
     ['a note of 1,001 letters', one({ state: 'quoted', note: 'x'.repeat(1001) }), /as “note”/],
     ['a field that is none', one({ state: 'quoted', colour: 'red' }), /“colour” is not a field/],
     ['a purchase that is a list', one([]), /a list cannot be read/],
-    ['a seller called like an object', { sellers: { constructor: {} } }, /cannot be the name of a seller/],
+    ['a seller called like an object', { sellers: { constructor: {} } }, /cannot be the name of a shop/],
     ['a purchase from such a seller', one({ state: 'quoted', seller: 'toString' }), /“toString”/],
     ['a currency without a rate', { currency: { code: 'EUR' } }, /“perDollar” is missing/],
     ['a rate of zero', { currency: { code: 'EUR', perDollar: '0' } }, /“0” cannot be read as “perDollar”/],

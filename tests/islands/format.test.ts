@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { showIn } from '../../src/islands/shared/currency.ts';
 import {
   chanceOfTwenty,
   counted,
   countWithin,
+  exactBoth,
   exactMoney,
   hours,
   hoursDifference,
@@ -54,6 +56,13 @@ describe('money', () => {
   test('what was typed is shown to the cent', () => {
     expect(exactMoney(5300)).toBe('$5,300');
     expect(exactMoney(1234.5)).toBe('$1,234.50');
+  });
+
+  test('a kept sum is said in dollars, and beside it in the money of the owner', () => {
+    expect(exactBoth('86.11')).toBe('$86.11');
+    showIn({ code: 'EUR', perDollar: '0.9' });
+    expect(exactBoth('86.11')).toBe('$86.11 (€77.50)');
+    showIn(undefined);
   });
 });
 

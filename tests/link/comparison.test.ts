@@ -9,6 +9,7 @@ import { encodeComparison } from '../../src/link/comparison.ts';
 import { decodeComparison, decodePath } from '../../src/link/decode.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { anyPath } from '../arbitrary.ts';
+import { quickly } from '../cases.ts';
 
 const column = fc.oneof(
   anyPath.map((path): Compared => ({ kind: 'path', path })),
@@ -26,7 +27,7 @@ describe('a comparison in one link', () => {
         expect(encodePath(read.first)).toBe(encodePath(first));
         expect(said(read.others)).toEqual(said(others));
       }),
-      { numRuns: 1000 },
+      { numRuns: quickly(1000) },
     );
   });
 
@@ -89,7 +90,7 @@ describe('a comparison in one link', () => {
         const { others } = decodeComparison(`1?${pieces.join('')}`);
         expect(others.length).toBeLessThanOrEqual(3);
       }),
-      { numRuns: 2000 },
+      { numRuns: quickly(2000) },
     );
   });
 

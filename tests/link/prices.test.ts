@@ -14,6 +14,7 @@ import { decodeComparison, decodePath } from '../../src/link/decode.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { priceKeys, sentPrices } from '../../src/link/prices.ts';
 import { progressKeys } from '../../src/link/progress.ts';
+import { quickly } from '../cases.ts';
 import { anyOwn } from '../export/own.ts';
 import { boughtOn } from '../purchases.ts';
 
@@ -88,7 +89,7 @@ describe('prices, orders and terms of shops in a link', () => {
         expect(sent(read)).toBe(sent(whole));
         expect(readOwn(JSON.parse(JSON.stringify(back)), knownOwn)).toEqual({ own: back, notes: [] });
       }),
-      { numRuns: 300 },
+      { numRuns: quickly(300) },
     );
   });
 
@@ -112,7 +113,7 @@ describe('prices, orders and terms of shops in a link', () => {
         expect(notes).toEqual([]);
         expect(figuresOf(evaluate(read, currentEdition))).toEqual(figuresOf(evaluate(whole, currentEdition)));
       }),
-      { numRuns: 80 },
+      { numRuns: quickly(80) },
     );
   }, 300_000);
 

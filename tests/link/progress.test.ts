@@ -5,6 +5,7 @@ import { currentEdition } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
 import { decodePath } from '../../src/link/decode.ts';
 import { encodePath } from '../../src/link/encode.ts';
+import { quickly } from '../cases.ts';
 
 const path = { ...referencePaths[0]!.path, edition: currentEdition.edition };
 
@@ -47,7 +48,7 @@ describe('ticks, readings and hours in a link', () => {
         expect(back).toEqual(progress);
         expect(rest).toEqual(path);
       }),
-      { numRuns: 500 },
+      { numRuns: quickly(500) },
     );
   });
 

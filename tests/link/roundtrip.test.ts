@@ -7,6 +7,7 @@ import { encodePath } from '../../src/link/encode.ts';
 import { priceKeys } from '../../src/link/prices.ts';
 import { progressKeys } from '../../src/link/progress.ts';
 import { anyPath } from '../arbitrary.ts';
+import { quickly } from '../cases.ts';
 
 describe('path links', () => {
   test('10,000 random paths come back as they went', () => {
@@ -20,7 +21,7 @@ describe('path links', () => {
         for (const [id, value] of Object.entries(path.facts))
           expect(Math.abs(back.facts[id]! - value)).toBeLessThanOrEqual(1e-9 * Math.abs(value));
       }),
-      { numRuns: 10_000 },
+      { numRuns: quickly(10_000) },
     );
   }, 300_000);
 
@@ -81,7 +82,7 @@ test('100,000 random and hostile fragments: nothing thrown, no answer invented',
       for (const value of Object.values(path.facts)) expect(Number.isFinite(value)).toBe(true);
       if (!readable) expect(notes.length).toBeGreaterThan(0);
     }),
-    { numRuns: 100_000 },
+    { numRuns: quickly(100_000) },
   );
 }, 300_000);
 

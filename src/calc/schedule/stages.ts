@@ -24,7 +24,7 @@ const stops: readonly StoppingPoint[] = [
   {
     id: 'stop-decided',
     after: 'decide',
-    say: 'a survey of your lathe and a list of the jobs it should do. Nothing is bought.',
+    say: 'a survey of your lathe and a list of the jobs it should do. Nothing is bought but what measuring takes.',
   },
   {
     id: 'stop-bench',

@@ -1,5 +1,6 @@
 import type { Look } from '../core/figure.ts';
 import { assumed } from '../core/quantity.ts';
+import { homeSpread } from '../subsystems/wiring/homing.ts';
 import type { Slide } from './axis-train.ts';
 import { blank, planned, type Setting, settled } from './setting.ts';
 
@@ -27,7 +28,7 @@ function seeking(look: Look, slide: Slide): Setting[] {
       slide,
       `${slide}-home-spread`,
       'Spread of ten homings, at most',
-      assumed(slide === 'cross' ? 0.01e-3 : 0.02e-3, 'm', practice),
+      assumed(homeSpread[slide], 'm', practice),
       {
         how: 'Ten times warm and ten times cold. Write down the largest difference.',
         ...radius(slide),

@@ -23,5 +23,3 @@ export function round(value: number): string {
   const step = [1000, 100, 10].find((each) => value >= each * 10) ?? 1;
   return String(Math.round(value / step) * step).replace(/\B(?=(\d{3})+$)/g, ',');
 }
-
-export const dollarsIn = (value: number): string => `$${round(value)}`;

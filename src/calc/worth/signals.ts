@@ -1,14 +1,15 @@
 import { compile, type Test } from '../choices/state.ts';
 import { all, is, not, only } from '../core/condition.ts';
 import { figure } from '../core/machine.ts';
-import { dollarsIn, type Known, round } from './known.ts';
+import { type Known, round } from './known.ts';
+import { dollars, type Sentence, say } from './sentence.ts';
 
 /** Something that speaks against converting, with its numbers in the sentence. */
 export interface Signal {
   readonly id: string;
   /** stop: we would not. look: think again. */
   readonly level: 'stop' | 'look';
-  readonly say: string;
+  readonly say: Sentence;
   /** Questions and figures that it rests on, by id; `PARTS` for the parts that were named. */
   readonly rests: readonly string[];
 }
@@ -31,38 +32,38 @@ const ONLY_THREADS = compile(
 const ONLY_SINGLE = compile(only('purpose', 'one-off-repairs'));
 const MORE_THAN_A_MOTOR = compile(not(is('control', 'thread-synchroniser')));
 
-type Speaks = (known: Known) => string | undefined;
+type Speaks = (known: Known) => Sentence | undefined;
 
 const when =
-  (test: Test, say: string): Speaks =>
+  (test: Test, words: string): Speaks =>
   ({ present }) =>
-    test(present.planned.state) ? say : undefined;
+    test(present.planned.state) ? [words] : undefined;
 
-function fewJobs({ families, hobby }: Known): string | undefined {
+function fewJobs({ families, hobby }: Known): Sentence | undefined {
   const batches = families.reduce((sum, { batchesPerYear }) => sum + batchesPerYear, 0);
   if (hobby || families.length === 0 || batches >= FEW_JOBS) return undefined;
-  return `${round(batches)} jobs a year that come back are too few: under about ${FEW_JOBS}, stops, a readout or change gears win.`;
+  return say`${round(batches)} jobs a year that come back are too few: under about ${FEW_JOBS}, stops, a readout or change gears win.`;
 }
 
-function fewEvenings({ present, hours }: Known): string | undefined {
+function fewEvenings({ present, hours }: Known): Sentence | undefined {
   const perWeek = figure(present.machine, 'hours-per-week');
   if (perWeek >= FEW_EVENINGS) return undefined;
-  return `At ${round(perWeek)} hours a week, ${round(hours.p50)} hours of work take ${round(hours.p50 / perWeek / 52)} years; most such builds are never finished.`;
+  return say`At ${round(perWeek)} hours a week, ${round(hours.p50)} hours of work take ${round(hours.p50 / perWeek / 52)} years; most such builds are never finished.`;
 }
 
-function savesNothing({ families, likelySaved, hobby }: Known): string | undefined {
+function savesNothing({ families, likelySaved, hobby }: Known): Sentence | undefined {
   if (hobby || families.length === 0 || likelySaved > 0) return undefined;
-  return 'By your own times the parts take longer by program than by hand.';
+  return say`By your own times the parts take longer by program than by hand.`;
 }
 
-function slowReturn({ saved, hours, hobby }: Known): string | undefined {
+function slowReturn({ saved, hours, hobby }: Known): Sentence | undefined {
   if (hobby || !saved || saved.p50 <= 0 || hours.p50 / saved.p50 < LONG_YEARS) return undefined;
-  return `Building takes about ${round(hours.p50)} hours and saves about ${round(saved.p50)} a year: ${round(hours.p50 / saved.p50)} years until the hours alone are back.`;
+  return say`Building takes about ${round(hours.p50)} hours and saves about ${round(saved.p50)} a year: ${round(hours.p50 / saved.p50)} years until the hours alone are back.`;
 }
 
-function cheaperOutside({ families, outside, money, hobby }: Known): string | undefined {
+function cheaperOutside({ families, outside, money, hobby }: Known): Sentence | undefined {
   if (hobby || families.length === 0 || outside === 0 || money.p50 / outside < LONG_YEARS) return undefined;
-  return `The same parts cost about ${dollarsIn(outside)} a year outside; the conversion costs ${round(money.p50 / outside)} years of that.`;
+  return say`The same parts cost about ${dollars(outside)} a year outside; the conversion costs ${round(money.p50 / outside)} years of that.`;
 }
 
 const signals: readonly { id: string; level: Signal['level']; rests: readonly string[]; speaks: Speaks }[] = [
@@ -96,7 +97,7 @@ const signals: readonly { id: string; level: Signal['level']; rests: readonly st
     rests: ['purpose', 'control'],
     speaks: ({ present: { planned } }) =>
       ONLY_THREADS(planned.state) && MORE_THAN_A_MOTOR(planned.state)
-        ? 'Threads alone need one motor on the lead screw, or change gears.'
+        ? say`Threads alone need one motor on the lead screw, or change gears.`
         : undefined,
   },
   {
@@ -115,8 +116,8 @@ const signals: readonly { id: string; level: Signal['level']; rests: readonly st
 /** What speaks against converting here, the gravest first; empty where nothing does. */
 export function signalsOf(known: Known): Signal[] {
   const heard = signals.flatMap(({ id, level, rests, speaks }) => {
-    const say = speaks(known);
-    return say === undefined ? [] : [{ id, level, say, rests }];
+    const heardNow = speaks(known);
+    return heardNow === undefined ? [] : [{ id, level, say: heardNow, rests }];
   });
   return heard.sort((a, b) => Number(a.level === 'look') - Number(b.level === 'look'));
 }

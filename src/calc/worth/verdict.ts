@@ -1,14 +1,16 @@
 import { compile, type Test } from '../choices/state.ts';
 import { all, any, is, not, only } from '../core/condition.ts';
-import { dollarsIn, type Known, round } from './known.ts';
+import { type Known, round } from './known.ts';
+import { hourValues } from './payback.ts';
 import { piecesOf } from './saved.ts';
+import { dollars, type Sentence, say } from './sentence.ts';
 
 /** What we would do, with conditions and numbers in the sentences. `answer` is an alternative's id or "conversion". */
 export interface WorthVerdict {
   readonly id: string;
   readonly answer: string;
   readonly weight: 'go' | 'think' | 'do-not';
-  readonly say: readonly string[];
+  readonly say: readonly Sentence[];
 }
 
 const WORN = compile(all(is('condition', 'worn-bed'), not(is('purpose', 'learning'))));
@@ -28,22 +30,26 @@ const AHEAD = 5;
 /** The ten ways in the middle of the twenty: from the sixth to the fifteenth. */
 const [FROM, TO] = [5, 14];
 
+/** The dearest of the hours that are set side by side. */
+const DEARER_HOUR = hourValues[hourValues.length - 1]!;
+
 /** What it takes, as a range and never as one figure. */
-const effort = ({ money, hours }: Known): string =>
-  `In half of the ways it takes ${dollarsIn(money.twenty[FROM]!)} to ${dollarsIn(money.twenty[TO]!)} and ${round(hours.twenty[FROM]!)} to ${round(hours.twenty[TO]!)} hours`;
+const effort = ({ money, hours }: Known): Sentence =>
+  say`In half of the ways it takes ${dollars(money.twenty[FROM]!)} to ${dollars(money.twenty[TO]!)} and ${round(hours.twenty[FROM]!)} to ${round(hours.twenty[TO]!)} hours`;
 
 /** Pay-back in words, at the dearer hour: without the building and with it. */
-function backIn({ payback, saved, families }: Known): string[] {
-  if (!saved || families.length === 0) return ['Say what you make and how often, and this answers in years.'];
+function backIn({ payback, saved, families }: Known): Sentence[] {
+  if (!saved || families.length === 0)
+    return [say`Say what you make and how often, and this answers in years.`];
   const at = (counts: boolean) =>
-    payback.find((each) => each.perHour === 30 && each.buildingCounts === counts);
+    payback.find((each) => each.perHour === DEARER_HOUR && each.buildingCounts === counts);
   const years = (counts: boolean): string => {
     const typical = at(counts)?.typical;
     return typical === undefined ? 'never' : `after about ${round(typical)} years`;
   };
   if (payback.length === 0) return [];
   return [
-    `It saves about ${round(saved.p50)} hours a year. With an hour at $30 it has paid for itself ${years(false)} if the building counts as free, ${years(true)} if it counts.`,
+    say`It saves about ${round(saved.p50)} hours a year. With an hour at ${dollars(DEARER_HOUR)} it has paid for itself ${years(false)} if the building counts as free, ${years(true)} if it counts.`,
   ];
 }
 
@@ -63,7 +69,7 @@ interface Case {
   readonly answer: string;
   readonly weight: WorthVerdict['weight'];
   readonly when: (known: Known) => boolean;
-  readonly say: (known: Known) => readonly string[];
+  readonly say: (known: Known) => readonly Sentence[];
 }
 
 const on =
@@ -78,8 +84,8 @@ const cases: readonly Case[] = [
     weight: 'do-not',
     when: on(WORN),
     say: (known) => [
-      'We would not convert this lathe: wear over 0.05 mm near the chuck moves with the carriage, and no control can set it out.',
-      `${effort(known)}, and the parts would come out no rounder than now. A lathe with a sound bed is the first step.`,
+      say`We would not convert this lathe: wear over 0.05 mm near the chuck moves with the carriage, and no control can set it out.`,
+      say`${effort(known)}, and the parts would come out no rounder than now. A lathe with a sound bed is the first step.`,
     ],
   },
   {
@@ -88,8 +94,8 @@ const cases: readonly Case[] = [
     weight: 'think',
     when: on(NOBODY_WIRES),
     say: (known) => [
-      'Find somebody who can and may do the mains wiring before you buy anything.',
-      `${effort(known)}.`,
+      say`Find somebody who can and may do the mains wiring before you buy anything.`,
+      say`${effort(known)}.`,
     ],
   },
   {
@@ -98,8 +104,8 @@ const cases: readonly Case[] = [
     weight: 'go',
     when: on(TRAINING),
     say: (known) => [
-      'If the slides and the spindle prove sound before you pay, the training machine is the most lathe for the money: screws, mounts and guards are there.',
-      `${effort(known)}, the machine among it.`,
+      say`If the slides and the spindle prove sound before you pay, the training machine is the most lathe for the money: screws, mounts and guards are there.`,
+      say`${effort(known)}, the machine among it.`,
     ],
   },
   {
@@ -108,8 +114,8 @@ const cases: readonly Case[] = [
     weight: 'think',
     when: on(THREADS),
     say: (known) => [
-      'A full conversion is more than you need. If you change pitch about once a month or more, a thread synchroniser on the lead screw does it; if less often, change gears do it for under $200.',
-      `${effort(known)} the way it is planned here.`,
+      say`A full conversion is more than you need. If you change pitch about once a month or more, a thread synchroniser on the lead screw does it; if less often, change gears do it for a small part of the money.`,
+      say`${effort(known)} the way it is planned here.`,
     ],
   },
   {
@@ -118,8 +124,8 @@ const cases: readonly Case[] = [
     weight: 'think',
     when: on(SINGLE),
     say: (known) => [
-      'For single parts a readout and stops give most of what you would gain, for a few hundred dollars and a weekend.',
-      `${effort(known)} to convert, and each part would still want a program of its own.`,
+      say`For single parts a readout and stops give most of what you would gain, for far less money and a weekend.`,
+      say`${effort(known)} to convert, and each part would still want a program of its own.`,
     ],
   },
   {
@@ -128,7 +134,7 @@ const cases: readonly Case[] = [
     weight: 'think',
     when: sendOut,
     say: (known) => [
-      `${effort(known)}, and would save about ${round(Math.max(0, known.saved?.p50 ?? 0))} hours a year: in ${AHEAD} years neither the hours nor the money are back. Send these parts out, unless you want to build.`,
+      say`${effort(known)}, and would save about ${round(Math.max(0, known.saved?.p50 ?? 0))} hours a year: in ${AHEAD} years neither the hours nor the money are back. Send these parts out, unless you want to build.`,
     ],
   },
   {
@@ -137,8 +143,8 @@ const cases: readonly Case[] = [
     weight: 'think',
     when: (known) => allPlain(known) && !on(HARD_SHAPES)(known) && !on(LEARNING)(known),
     say: (known) => [
-      `Your parts are drilled, turned and parted off: a tailstock turret with a lever collet and stops saves about ${round(0.75 * Math.max(0, known.saved?.p50 ?? 0))} of the ${round(Math.max(0, known.saved?.p50 ?? 0))} hours a year, for $250 to $1,300 and a few weekends.`,
-      `${effort(known)} to convert; do that if curves or threads come along.`,
+      say`Your parts are drilled, turned and parted off: a tailstock turret with a lever collet and stops saves about ${round(0.75 * Math.max(0, known.saved?.p50 ?? 0))} of the ${round(Math.max(0, known.saved?.p50 ?? 0))} hours a year, for far less money and a few weekends.`,
+      say`${effort(known)} to convert; do that if curves or threads come along.`,
     ],
   },
   {
@@ -147,7 +153,7 @@ const cases: readonly Case[] = [
     weight: 'go',
     when: on(LEARNING),
     say: (known) => [
-      `${effort(known)}. If those are hours you want to spend, they are what you buy, at about ${dollarsIn(known.money.p50 / known.hours.p50)} an hour; no pay-back is worked out.`,
+      say`${effort(known)}. If those are hours you want to spend, they are what you buy, at about ${dollars(known.money.p50 / known.hours.p50)} an hour; no pay-back is worked out.`,
     ],
   },
   {
@@ -156,8 +162,8 @@ const cases: readonly Case[] = [
     weight: 'go',
     when: on(ONLY_LATHE),
     say: (known) => [
-      'A fair case if the work goes on for years, and in stages: the carriage first, every turned part on the shelf before the only lathe is stripped, and a machine that works at every stopping point.',
-      `${effort(known)}.`,
+      say`A fair case if the work goes on for years, and in stages: the carriage first, every turned part on the shelf before the only lathe is stripped, and a machine that works at every stopping point.`,
+      say`${effort(known)}.`,
       ...backIn(known),
     ],
   },
@@ -167,8 +173,8 @@ const cases: readonly Case[] = [
     weight: 'go',
     when: () => true,
     say: (known) => [
-      'A sound case if the parts have several diameters, curves or threads and the work goes on for four years or more; for drill, turn and part off, look at a tailstock turret first.',
-      `${effort(known)}.`,
+      say`A sound case if the parts have several diameters, curves or threads and the work goes on for four years or more; for drill, turn and part off, look at a tailstock turret first.`,
+      say`${effort(known)}.`,
       ...backIn(known),
     ],
   },
@@ -176,6 +182,7 @@ const cases: readonly Case[] = [
 
 /** The first case that holds; the last one always does. */
 export function verdictFor(known: Known): WorthVerdict {
-  const { id, answer, weight, say } = cases.find((each) => each.when(known))!;
-  return { id, answer, weight, say: say(known) };
+  const found = cases.find((each) => each.when(known))!;
+  const { id, answer, weight } = found;
+  return { id, answer, weight, say: found.say(known) };
 }

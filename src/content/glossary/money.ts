@@ -46,10 +46,9 @@ export const money: readonly Word[] = [
   },
   {
     word: 'path',
-    also: ['plan'],
     linked: false,
     kept: 'A word of this site: it stands on every plan.',
-    means: 'One whole set of answers.',
+    means: 'One lathe with your answers, figures, prices and ticks. The plan is worked out from it.',
   },
   {
     word: 'reference',

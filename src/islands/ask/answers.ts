@@ -1,40 +1,8 @@
-import {
-  type ChoiceSwing,
-  effectsOfQuestion,
-  type QuestionEffects,
-  type Receipt,
-  receiptOf,
-  type SideBySide,
-  type Swings,
-  sideBySide,
-  swingsOf,
-  widestOpen,
-} from '../../calc/choosing.ts';
-import {
-  type Compared,
-  type Comparison,
-  comparisonOf,
-  type WhyDiffer,
-  whyDiffer,
-} from '../../calc/comparing.ts';
+import type { ChoiceSwing, QuestionEffects, Receipt, SideBySide, Swings } from '../../calc/choosing.ts';
+import type { Compared, Comparison, WhyDiffer } from '../../calc/comparing.ts';
 import type { Path } from '../../calc/core/path.ts';
-import type { PriceBook } from '../../calc/core/price-book.ts';
-import { evaluate } from '../../calc/evaluate.ts';
-import { type DesignFigures, designFigures } from '../../calc/why-number.ts';
-import {
-  type Calendar,
-  type CalendarOptions,
-  calendarOf,
-  type StagedOrAtOnce,
-  type StopPlan,
-  stagedOrAtOnce,
-  stoppingPoints,
-  type Working,
-  workingOf,
-} from '../../calc/working.ts';
-import { alternatives } from '../../content/alternatives.ts';
-import { currentEdition, editionByName } from '../../content/edition.ts';
-import { today } from '../buy/day.ts';
+import type { DesignFigures } from '../../calc/why-number.ts';
+import type { Calendar, StagedOrAtOnce, StopPlan, Working } from '../../calc/working.ts';
 
 /** What takes too long to work out between two frames, by name. */
 export interface Answers {
@@ -73,37 +41,38 @@ export type DetailOf<Name extends AnswerName> = Name extends keyof Details ? Det
 export type More<Name extends AnswerName> =
   undefined extends DetailOf<Name> ? [detail?: DetailOf<Name>] : [detail: DetailOf<Name>];
 
-const bookNamed = (edition: string): PriceBook => editionByName(edition) ?? currentEdition;
-const bookOf = ({ edition }: Path): PriceBook => bookNamed(edition);
+/** How the answers of some names are worked out. */
+export type WorkedOut<Name extends AnswerName> = {
+  readonly [Each in Name]: (path: Path, detail: DetailOf<Each>) => Answers[Each];
+};
 
-const progressOf = ({ progress }: Path): Pick<CalendarOptions, 'progress'> => (progress ? { progress } : {});
+const aboutTime = () => import('./answers-time.ts');
+const aboutChoices = () => import('./answers-choices.ts');
+const aboutColumns = () => import('./answers-columns.ts');
 
-/** What is left of a job under way starts today, unless its first day is still to come. */
-function firstDayOf({ start, progress }: Path): Pick<CalendarOptions, 'start'> {
-  const isUnderWay = progress !== undefined && Object.keys(progress.done).length > 0;
-  const now = today();
-  return start !== undefined && isUnderWay && start < now ? { start: now } : {};
-}
-
-const workedOut: { readonly [Name in AnswerName]: (path: Path, detail: DetailOf<Name>) => Answers[Name] } = {
-  working: (path) => workingOf(path, bookOf(path), path.progress),
-  calendar: (path) => calendarOf(path, bookOf(path), { ...progressOf(path), ...firstDayOf(path) }),
-  staged: (path) => stagedOrAtOnce(path, bookOf(path)),
-  stops: (path) => stoppingPoints(path, bookOf(path)),
-  'side-by-side': (path) => sideBySide(path, bookOf(path), alternatives),
-  swings: (path) => swingsOf(path, bookOf(path)),
-  effects: (path, question) => effectsOfQuestion(path, bookOf(path), question),
-  receipt: (path, before) => receiptOf(before, path, bookOf(path), bookOf(before)),
-  widest: (path) => widestOpen(path, bookOf(path)),
-  'today-money': (path) => evaluate({ ...path, edition: currentEdition.edition }, currentEdition).money.p50,
-  comparison: (path, others) => comparisonOf([{ kind: 'path', path }, ...others], bookNamed, alternatives),
-  'why-differ': (path, other) => whyDiffer(path, other, bookNamed),
-  design: (path, ids) => designFigures(path, ids),
+/** Where each answer is worked out: a page loads the sums of the answers that it asks for, and no others. */
+const places: { readonly [Name in AnswerName]: () => Promise<{ readonly answers: WorkedOut<Name> }> } = {
+  working: aboutTime,
+  calendar: aboutTime,
+  staged: aboutTime,
+  stops: aboutTime,
+  effects: aboutChoices,
+  receipt: aboutChoices,
+  widest: aboutChoices,
+  'side-by-side': aboutChoices,
+  swings: aboutChoices,
+  comparison: aboutColumns,
+  'why-differ': aboutColumns,
+  'today-money': () => import('./answers-today.ts'),
+  design: () => import('./answers-design.ts'),
 };
 
 /** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */
-export const answerTo = <Name extends AnswerName>(
+export async function answerTo<Name extends AnswerName>(
   name: Name,
   path: Path,
   ...more: More<Name>
-): Answers[Name] => workedOut[name](path, more[0] as DetailOf<Name>);
+): Promise<Answers[Name]> {
+  const { answers } = await places[name]();
+  return answers[name](path, more[0] as DetailOf<Name>);
+}

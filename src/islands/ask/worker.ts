@@ -18,17 +18,26 @@ interface Withdrawn {
 }
 
 let queue: readonly Question[] = [];
+let busy = false;
 
-function answerNext(): void {
-  const [first, ...others] = queue;
-  queue = others;
-  if (!first) return;
-  const { number, name, path, detail } = first;
+async function reply({ number, name, path, detail }: Question): Promise<void> {
   try {
-    self.postMessage({ number, answer: answerTo(name, path, detail) });
+    self.postMessage({ number, answer: await answerTo(name, path, detail) });
   } catch (fault) {
     self.postMessage({ number, fault: fault instanceof Error ? fault.message : String(fault) });
   }
+}
+
+/** One after another; between two of them the page may withdraw what it no longer wants. */
+async function answerAll(): Promise<void> {
+  if (busy) return;
+  busy = true;
+  for (let next = queue[0]; next; next = queue[0]) {
+    queue = queue.slice(1);
+    await reply(next);
+    await new Promise((heard) => setTimeout(heard));
+  }
+  busy = false;
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<Question | Withdrawn>) => {
@@ -37,5 +46,5 @@ self.addEventListener('message', ({ data }: MessageEvent<Question | Withdrawn>) 
     return;
   }
   queue = [...queue, data];
-  setTimeout(answerNext);
+  setTimeout(answerAll);
 });

@@ -39,7 +39,7 @@ function Stand({ report, working }: Omit<Props, 'names'>) {
       {stage ? `Stage ${stage.number}, ${stage.name}. ` : ''}
       {begun
         ? `${done} of ${counted(working.tasks.length, 'task')} ticked, ${hours(spent)} written down. Half of the ways take another ${hoursRange(half.from, half.to)}.`
-        : `${counted(working.tasks.length, 'task')} lie ahead; half of the ways take ${hoursRange(half.from, half.to)}.`}
+        : `${counted(working.tasks.length, 'task lies', 'tasks lie')} ahead; half of the ways take ${hoursRange(half.from, half.to)}.`}
     </p>
   );
 }
@@ -94,6 +94,28 @@ function Next({ report, working, names }: Props) {
   );
 }
 
+/** Under the thumb when a stage is read to its end: the one before it and the one after it. */
+function Turn({ stages, at, go }: { stages: Report['stages']; at: number; go: (stage: string) => void }) {
+  const turn = (stage: Report['stages'][number] | undefined, which: string) =>
+    stage ? (
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          go(stage.id);
+          document.getElementById('tasks')?.scrollIntoView();
+        }}
+      >
+        {which}: {stage.number} {stage.name}
+      </button>
+    ) : null;
+  return (
+    <p class="stage-turn no-print">
+      {turn(stages[at - 1], 'Before')} {turn(stages[at + 1], 'After')}
+    </p>
+  );
+}
+
 /** One stage at a time, the one in hand first; every other is a press away. */
 function StageByStage({ report, working, names }: Props) {
   const inHand = report.stages.find(({ tasks }) => tasks.some(({ id }) => id === working.next));
@@ -129,6 +151,7 @@ function StageByStage({ report, working, names }: Props) {
         </span>
       </div>
       <StagePart stage={stage} working={working} names={names} />
+      <Turn stages={report.stages} at={report.stages.indexOf(stage)} go={setChosen} />
     </section>
   );
 }

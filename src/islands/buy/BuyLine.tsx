@@ -6,7 +6,7 @@ import { parts } from '../../content/told/parts.ts';
 import { priceRange } from '../plan/words.ts';
 import { setPurchase, setState } from '../purchases.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
-import { exactText } from '../shared/format.ts';
+import { exactBoth, exactText } from '../shared/format.ts';
 import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { $path, setOwned } from '../stores.ts';
@@ -33,7 +33,7 @@ function Price({ line }: { line: BillLine }) {
         <span class="visually-hidden">our range for one </span>
         {priceRange(line.each)}
       </s>{' '}
-      <b>{exactText(purchase.goods)}</b>
+      <b>{exactBoth(purchase.goods)}</b>
       {isExact(line.line) ? null : (
         <span class="small quiet"> and {priceRange(line.line)} with the rest</span>
       )}

@@ -4,7 +4,7 @@ import { saySpread } from '../guide/CardRods.tsx';
 import { LimitField } from '../guide/LimitField.tsx';
 import { $limits } from '../preferences.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
-import { counted, exactText, moneyRange } from '../shared/format.ts';
+import { counted, exactBoth, moneyRange } from '../shared/format.ts';
 import { MoneyRod } from '../shared/MoneyRod.tsx';
 import { Why } from '../why/Why.tsx';
 import { isInHand } from './states.ts';
@@ -41,16 +41,16 @@ export function Sums({ report }: { report: Report }) {
       </p>
       <dl class="sums">
         <Row name="Committed" about="ordered or paid, exact">
-          <b>{exactText(committed)}</b>
+          <b>{exactBoth(committed)}</b>
         </Row>
         {isSome(quoted) ? (
           <Row name="Quoted" about="not yet ordered, exact">
-            {exactText(quoted)}
+            {exactBoth(quoted)}
           </Row>
         ) : null}
         <Row
           name="Still to pay"
-          about={isSome(quoted) ? 'eight of ten ways, the quotes among it' : 'eight of ten ways'}
+          about={isSome(quoted) ? '16 of 20 ways, the quotes among it' : '16 of 20 ways'}
         >
           <DimensionLine text={wide(stillToBuy)} length={150} />
         </Row>

@@ -16,7 +16,13 @@ import { StartingPoints } from './StartingPoints.tsx';
 function Alternatives({ side, full }: { side: SideBySide | undefined; full: boolean }) {
   const path = useStore($path);
   const others = useStore($others) ?? [];
-  if (!side) return <p role="status">Working out what else may answer the wish …</p>;
+  if (!side) {
+    return (
+      <div class="compare-way is-coming">
+        <p role="status">Working out what else may answer the wish …</p>
+      </div>
+    );
+  }
   const byId = new Map(side.alternatives.map((each) => [each.id, each]));
   const all = side.order.filter((id) => id !== CONVERSION).flatMap((id) => byId.get(id) ?? []);
   const free = all.filter(({ id }) => placeOf(path, others, { kind: 'alternative', id }) < 0);

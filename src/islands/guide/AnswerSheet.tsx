@@ -13,6 +13,7 @@ import { $path, $report, start } from '../stores.ts';
 import { CheckAnswers } from './CheckAnswers.tsx';
 import { choiceOf, questionsOf } from './order.ts';
 import { Receipt } from './Receipt.tsx';
+import { RoomMap } from './RoomMap.tsx';
 import { sayProgress, sayRoom } from './Rooms.tsx';
 
 /** How a question stands, in words: the answer, what the plan takes meanwhile, or why it is not asked. */
@@ -102,6 +103,7 @@ function Sheet() {
   return (
     <>
       <Notices />
+      <RoomMap report={report} />
       <p class="quiet">{sayProgress(report)}</p>
       <Receipt />
       {rooms.map((room) => (

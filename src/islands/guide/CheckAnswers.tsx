@@ -1,7 +1,7 @@
 import type { Report } from '../../calc/evaluate.ts';
 import { decisionById } from '../../calc/guide.ts';
 import { sayAnswer } from '../receipts.ts';
-import { counted } from '../shared/format.ts';
+import { openWords } from '../shared/open-counts.ts';
 import { lathePlace, questionPlace, to } from '../shared/places.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { choiceOf } from './order.ts';
@@ -48,12 +48,13 @@ function Open({ report }: { report: Report }) {
 
 function Checked({ report }: { report: Report }) {
   const { stop, look } = tallyOf(report);
+  const open = openWords(report);
   return (
     <>
       <p class="check-marks">
         <ResultMark result="stop" word={`${stop.length} stop`} empty={stop.length === 0} />
         <ResultMark result="look" word={`${look.length} look`} />
-        <ResultMark result="not-yet" word={counted(report.openQuestions.length, 'open question')} />
+        <ResultMark result="not-yet" word={open === '' ? 'nothing open' : `open: ${open}`} />
       </p>
       <div class="grid-halves">
         <Said title="Stops" none="Nothing stops this path." words={stop} />

@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { parseFigure } from '../lathe/parse.ts';
 import { $limits, type Limits, setLimit } from '../preferences.ts';
 import { $shown, fromShown, toShown } from '../shared/currency.ts';
@@ -21,6 +21,7 @@ export function LimitField({ name, label, after }: Props) {
   const { sign } = useStore($shown);
   const [typed, setTyped] = useState('');
   const [unread, setUnread] = useState('');
+  const note = useId();
   useEffect(() => setTyped(limit === undefined ? '' : plain(asShown(name, limit), 2)), [limit, sign]);
   const take = (text: string) => {
     const reading = parseFigure(text.replace(/[$€£¥]/g, ''), 'count', 'metric');
@@ -42,11 +43,14 @@ export function LimitField({ name, label, after }: Props) {
           autoComplete="off"
           value={typed}
           aria-invalid={unread ? 'true' : undefined}
+          aria-describedby={unread ? note : undefined}
           onChange={(event) => take(event.currentTarget.value)}
         />
         {after ? <span>{after}</span> : null}
       </label>
-      {unread ? <span class="field-message look">{unread}</span> : null}
+      <span id={note} role="status">
+        {unread ? <span class="field-message look">{unread}</span> : null}
+      </span>
     </span>
   );
 }

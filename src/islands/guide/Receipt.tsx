@@ -12,15 +12,21 @@ export function Undo({ name }: { name: string }) {
   );
 }
 
+/** In words, said aloud once: not before everything is known. */
 function Words({ receipt }: { receipt: ReceiptData }) {
-  const { name, saidNow } = receipt;
+  const told = useTold(receipt);
+  const said = `${receipt.name}: ${receipt.saidNow}.`;
+  const words = (
+    <>
+      <b>{said}</b> {sayReceipt(receipt, told)}
+    </>
+  );
+  const known = receipt.lost || told === 'lost' || (told && receipt.moved);
   return (
-    <p>
-      <b>
-        {name}: {saidNow}.
-      </b>{' '}
-      {sayReceipt(receipt, useTold(receipt))} <Undo name={name} />
-    </p>
+    <>
+      {known ? null : words}
+      <span role="status">{known ? words : null}</span>
+    </>
   );
 }
 
@@ -29,14 +35,14 @@ export function Receipt() {
   const [newest] = useStore($receipts);
   return (
     <div class="receipt-place">
-      <div role="status">
-        {newest ? (
-          <div class="receipt">
-            <h2>What just moved</h2>
-            <Words receipt={newest} />
-          </div>
-        ) : null}
-      </div>
+      {newest ? (
+        <div class="receipt">
+          <h2>What just moved</h2>
+          <p>
+            <Words receipt={newest} /> <Undo name={newest.name} />
+          </p>
+        </div>
+      ) : null}
     </div>
   );
 }

@@ -11,7 +11,7 @@ import { QuestionLink } from './QuestionLink.tsx';
 
 type RoomView = Report['rooms'][number];
 
-const viewOf = (report: Report | undefined, room: Room): RoomView | undefined =>
+export const viewOf = (report: Report | undefined, room: Room): RoomView | undefined =>
   report?.rooms.find(({ id }) => id === room.id);
 
 /** "settled, 4 answers", "2 of 4 open". */
@@ -33,7 +33,7 @@ export function sayProgress(report: Report | undefined): string {
 }
 
 /** Where a room opens: its first question that is still open, else its first that is asked. */
-function doorOf(room: Room, report: Report | undefined): string {
+export function doorOf(room: Room, report: Report | undefined): string {
   const questions = questionsOf(room);
   const status = (id: string) => choiceOf(report, id)?.status;
   const open = questions.find(({ id }) => status(id) === 'open' || status(id) === 'clash');
@@ -49,7 +49,8 @@ const LEGEND = [
   ['settled', 'settled'],
 ] as const;
 
-function Key() {
+/** What the shading of the drawing means, in words. */
+export function Key() {
   return (
     <ul class="map-key">
       {LEGEND.map(([state, words]) => (

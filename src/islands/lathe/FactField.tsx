@@ -66,7 +66,8 @@ function Typical({ fact, size }: { fact: Fact; size: SizeClass }) {
 export function FactField({ fact, size }: { fact: Fact; size: SizeClass }) {
   const units = useStore($units);
   const [typed, setTyped] = useTyped(fact, units);
-  const message = messageFor(fact, typed, units);
+  const [isTyping, setTyping] = useState(false);
+  const message = isTyping ? undefined : messageFor(fact, typed, units);
   const [hint, note] = [`${fact.id}-hint`, `${fact.id}-message`];
   const unit = unitOf(fact.show, units);
   return (
@@ -85,8 +86,14 @@ export function FactField({ fact, size }: { fact: Fact; size: SizeClass }) {
             value={typed}
             aria-describedby={message ? `${hint} ${note}` : hint}
             aria-invalid={message ? 'true' : undefined}
-            onInput={(event) => setTyped(event.currentTarget.value)}
-            onChange={(event) => take(fact, event.currentTarget.value, units)}
+            onInput={(event) => {
+              setTyping(true);
+              setTyped(event.currentTarget.value);
+            }}
+            onChange={(event) => {
+              setTyping(false);
+              take(fact, event.currentTarget.value, units);
+            }}
           />
           {unit ? (
             <span class="field-unit">

@@ -5,6 +5,7 @@ import { $units, setUnits } from '../preferences.ts';
 import { counted, lengthText } from '../shared/format.ts';
 import { $path, $report, setSize } from '../stores.ts';
 import { FactField } from './FactField.tsx';
+import { LatheSizes } from './LatheSizes.tsx';
 
 const SIZES: readonly { readonly id: SizeClass; readonly name: string; readonly swing: string }[] = [
   { id: 'small', name: 'Small', swing: '200 mm swing, 350 mm between centres, about 60 kg' },
@@ -113,6 +114,7 @@ export function Figures() {
           understood.
         </p>
         <UnitSwitch />
+        <LatheSizes size={size} />
         <Group group="lathe" size={size} />
       </section>
       <section class="rule-page">

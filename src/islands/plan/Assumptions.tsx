@@ -36,7 +36,7 @@ function Open({ report }: { report: Report }) {
   return (
     <>
       <p>The tasks and parts take one answer to an open question; the ranges take all that are allowed.</p>
-      <FoldButton fold={fold} what={counted(open.size, 'open question')} />
+      <FoldButton fold={fold} what={counted(open.size, 'open line')} />
       <table class={`table-stack foldable${fold.shutClass}`} {...asTable} aria-label="Open questions">
         <thead>
           <tr {...asRow}>

@@ -6,6 +6,7 @@ import { factById } from '../../calc/facts.ts';
 import { checks } from '../../content/told/checks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
+import { LimitMark } from '../shared/LimitMark.tsx';
 import { marginText } from '../shared/margin.ts';
 import { NotHere } from '../shared/NotHere.tsx';
 import { isAskedFor } from '../shared/places.ts';
@@ -81,7 +82,10 @@ function Row({ check, ...shown }: { check: PlacedCheck } & Shown) {
           </span>
         </td>
         <td {...asCell} data-label="Margin" class={check.margin === undefined ? 'is-blank' : undefined}>
-          {marginText(check)}
+          <span>
+            <LimitMark check={check} />
+            {marginText(check)}
+          </span>
         </td>
         <td {...asCell} data-label="Result">
           <ResultMark result={check.result} />
@@ -92,15 +96,26 @@ function Row({ check, ...shown }: { check: PlacedCheck } & Shown) {
   );
 }
 
+/** A fold hides what is in order; what asks for something stays in sight. */
+function Folded({ checks: all, fold }: Pick<RoomOfChecks, 'checks'> & { fold: ReturnType<typeof useFold> }) {
+  const shown = all.filter(({ result }) => result === 'stop' || result === 'look').length;
+  if (shown === all.length) return null;
+  return (
+    <FoldButton
+      fold={fold}
+      what={shown === 0 ? counted(all.length, 'check') : `${all.length - shown} more`}
+    />
+  );
+}
+
 function Room({ room, ...shown }: { room: RoomOfChecks } & Shown) {
-  const isGrave = room.checks.some(({ result }) => result === 'stop' || result === 'look');
   const ids = room.checks.map(({ id }) => id);
-  const fold = useFold(isGrave || isAskedFor('check', ids));
+  const fold = useFold(isAskedFor('check', ids));
   return (
     <tbody class={`group foldable${fold.shutClass}`}>
       <tr {...asRow}>
         <th {...asRowHead} colSpan={5} class="group-name">
-          {room.name} <FoldButton fold={fold} what={counted(room.checks.length, 'check')} />
+          {room.name} <Folded checks={room.checks} fold={fold} />
         </th>
       </tr>
       {room.checks.map((check) => (

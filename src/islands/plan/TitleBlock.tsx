@@ -7,6 +7,8 @@ import { saidFigure } from '../lathe/units.ts';
 import { $units } from '../preferences.ts';
 import { Send } from '../share/Send.tsx';
 import { counted } from '../shared/format.ts';
+import { LatheMap } from '../shared/LatheMap.tsx';
+import { openWords, questionsAnswered } from '../shared/open-counts.ts';
 import { to } from '../shared/places.ts';
 import { usePlanName } from '../shared/use-plan-name.ts';
 import { $path } from '../stores.ts';
@@ -36,7 +38,7 @@ function Figure({ report, id }: { report: Report; id: string }) {
 function LatheCell({ report }: { report: Report }) {
   const parts = FIGURES.map((id) => <Figure key={id} report={report} id={id} />);
   return (
-    <div>
+    <div class="wide-cell">
       <span class="cell-label">Lathe</span>A {sizeNames[report.machine.size]} one: {parts[0]}, {parts[1]},{' '}
       {parts[2]}. {saidFor(report, 'which-lathe')}.
     </div>
@@ -57,13 +59,11 @@ function LinkCell() {
   );
 }
 
-function answeredWords({ choices, openQuestions }: Report): string {
-  const asked = choices.filter(({ status }) => status !== 'not-asked').length;
-  const open = openQuestions.length;
-  const settled = `${asked - open} of ${counted(asked, 'question')} answered.`;
-  return open === 0
-    ? settled
-    : `${settled} ${counted(open, 'is', 'are')} open; the plan says what it assumes.`;
+function answeredWords(report: Report): string {
+  const { answered, asked } = questionsAnswered(report);
+  const open = openWords(report);
+  const settled = `${answered} of ${counted(asked, 'question')} answered.`;
+  return open === '' ? settled : `${settled} Open: ${open}; the plan says what it assumes.`;
 }
 
 /** Whose plan, of which lathe, at which prices, drawn up when, and the link that opens it again. */
@@ -73,15 +73,18 @@ export function TitleBlock({ report }: { report: Report }) {
   const { id, basis } = report.edition;
   return (
     <section class="title-block" aria-label="Title block">
-      <div>
-        <span class="cell-label">Plan sheet</span>
-        <h1>{name}</h1>
-        <p class="quiet">
-          {answeredWords(report)}{' '}
-          <a class="no-print" href={to('shelf/')} data-keep-path>
-            Your paths
-          </a>
-        </p>
+      <div class="title-cell">
+        <div>
+          <span class="cell-label">Plan sheet</span>
+          <h1>{name}</h1>
+          <p class="quiet">
+            {answeredWords(report)}{' '}
+            <a class="no-print" href={to('shelf/')} data-keep-path>
+              Your paths
+            </a>
+          </p>
+        </div>
+        <LatheMap states={Object.fromEntries(report.rooms.map(({ id, state }) => [id, state]))} />
       </div>
       <LatheCell report={report} />
       <div>

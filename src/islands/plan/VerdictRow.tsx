@@ -5,6 +5,7 @@ import { $limits } from '../preferences.ts';
 import { counted, hoursRange } from '../shared/format.ts';
 import { to } from '../shared/places.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
+import { QuestionLinks } from './QuestionLinks.tsx';
 import { summaryOf } from './words.ts';
 
 /** What to say where no verdict of the trade speaks up: an outline claims nothing, and stops come before the price. */
@@ -28,10 +29,19 @@ const WORDS: Readonly<Record<Verdict['weight'], string>> = {
   'do-not': 'do not convert',
 };
 
+/** Questions whose answer follows the advice, or takes its reason away. */
+const FOLLOWED_BY: Readonly<Record<string, readonly string[]>> = {
+  'alternatives-first': ['purpose'],
+  'do-not-convert': ['condition'],
+  'get-help-first': ['who-wires'],
+  'thread-synchroniser': ['control', 'driven-axes'],
+};
+
 function Said({ verdict }: { verdict: Verdict }) {
   return (
     <p class="verdict">
-      <ResultMark result={GRAVITY[verdict.weight]} word={WORDS[verdict.weight]} /> {verdict.say}
+      <ResultMark result={GRAVITY[verdict.weight]} word={WORDS[verdict.weight]} /> {verdict.say}{' '}
+      {verdict.weight === 'go' ? null : <QuestionLinks decisions={FOLLOWED_BY[verdict.id] ?? []} />}
     </p>
   );
 }

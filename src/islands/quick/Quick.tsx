@@ -43,8 +43,8 @@ function Sheet() {
       <EditionNote />
       <h1>Quick sheet</h1>
       <p class="lede">
-        Nine questions and a few minutes for a true, wide range. Leave out what you do not know: “not sure
-        yet” is an answer, and whatever stays open keeps its whole width.
+        Nine topics, some twenty short questions and a few minutes for a true, wide range. Leave out what you
+        do not know: “not sure yet” is an answer, and whatever stays open keeps its whole width.
       </p>
       {nine.map((group, at) => (
         <Group key={group.ask} group={group} number={at + 1} />
@@ -57,6 +57,9 @@ function Sheet() {
         <a class="button" href={to('questions/')} data-keep-path>
           Every question
         </a>
+        <a class="button" href={to('worth-it/')} data-keep-path>
+          Is it worth it
+        </a>
         <a class="button primary" href={to('plan/')} data-keep-path>
           To the plan
         </a>
@@ -65,7 +68,7 @@ function Sheet() {
   );
 }
 
-/** Nine questions on one sheet, the range beside them, and what keeps it wide. */
+/** Nine topics on one sheet, the range beside them, and what keeps it wide. */
 export function Quick() {
   useEffect(start, []);
   useStore($path);

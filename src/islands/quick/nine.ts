@@ -1,4 +1,4 @@
-/** The nine questions of the quick sheet: each takes a few questions of the guide or facts of the lathe together. */
+/** The nine topics of the quick sheet: each takes a few questions of the guide or facts of the lathe together. */
 export interface QuickGroup {
   readonly ask: string;
   readonly why: string;

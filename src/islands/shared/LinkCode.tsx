@@ -15,7 +15,17 @@ const whenIdle = (work: () => void): void => {
 function useCode(link: string, asked: boolean) {
   const [draw, setDraw] = useState<Draw>();
   const [printed, setPrinted] = useState(false);
-  useEffect(() => whenIdle(() => load().then((pen) => setDraw(() => pen))), []);
+  // Without the pen, as where the page is being left or the network is gone, the link stands there in letters.
+  useEffect(
+    () =>
+      whenIdle(() =>
+        load().then(
+          (pen) => setDraw(() => pen),
+          () => undefined,
+        ),
+      ),
+    [],
+  );
   useEffect(() => onPrint(() => setPrinted(true)), []);
   const wanted = draw !== undefined && (asked || printed);
   const code = useMemo(() => (wanted ? draw(link) : undefined), [wanted, draw, link]);

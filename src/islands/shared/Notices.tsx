@@ -1,9 +1,10 @@
 import { useStore } from '@nanostores/preact';
 import { $ownNotes, dismissOwn, dropDamaged } from '../kept-lines.ts';
-import { $notes, dismiss, type Note } from '../notes.ts';
+import { $notes, dismiss, ELSEWHERE, type Note, TAKEN_UP } from '../notes.ts';
 import { saveFile } from '../save-file.ts';
 import { $setAside } from '../set-aside.ts';
 import { dismissElsewhere, keepNow, startNew, takeOffered, takeOtherTab } from '../stores.ts';
+import { useReady } from './ready.ts';
 
 const ABOUT_US = ['remembered', 'storage', 'other-tab', 'newer', 'elsewhere', 'own-offered', 'apart'];
 
@@ -19,19 +20,17 @@ function Own({ note }: { note: Note }) {
   const answer = ANSWERS[note.kind];
   const seen = () => (note.kind === 'elsewhere' ? dismissElsewhere() : dismiss(note.kind));
   return (
-    <div class="notice">
-      <p>{note.say}</p>
-      <p class="notice-actions">
-        {answer ? (
-          <button type="button" class="button small" onClick={answer.act}>
-            {answer.say}
-          </button>
-        ) : null}
-        <button type="button" class="button small" onClick={seen}>
-          {note.kind === 'remembered' ? 'Go on with these' : 'I have seen this'}
+    <p class="notice slight">
+      {note.say}{' '}
+      {answer ? (
+        <button type="button" class="link-button" onClick={answer.act}>
+          {answer.say}
         </button>
-      </p>
-    </div>
+      ) : null}{' '}
+      <button type="button" class="link-button" onClick={seen}>
+        {note.kind === 'remembered' ? 'Go on with these' : 'I have seen this'}
+      </button>
+    </p>
   );
 }
 
@@ -86,21 +85,39 @@ function FromLink({ notes }: { notes: readonly Note[] }) {
   );
 }
 
+/** Until the script listens, the room of the notice that the head of the page expects (`expected-notice.js`), unseen. */
+function Room({ without }: { without: readonly string[] }) {
+  const expected = [ELSEWHERE, TAKEN_UP].filter(({ kind }) => !without.includes(kind));
+  return (
+    <div aria-hidden="true">
+      {expected.map((note) => (
+        <div key={note.kind} class={`notice-room is-${note.kind}`}>
+          <Own note={note} />
+        </div>
+      ))}
+    </div>
+  );
+}
+
 /** How these answers got here: what a link held that could not be read, and what this device remembers or refuses to. A page may leave kinds out. */
 export function Notices({ without = [] }: { without?: readonly string[] }) {
   const notes = useStore($notes);
   const kept = useStore($ownNotes);
   const own = notes.filter(({ kind }) => ABOUT_US.includes(kind) && !without.includes(kind));
   const fromLink = notes.filter(({ kind }) => !ABOUT_US.includes(kind));
+  const ready = useReady();
   return (
-    <div class="notices" role="status">
-      {fromLink.length > 0 ? <FromLink notes={fromLink} /> : null}
-      {own.map((note) => (
-        <Own key={note.kind} note={note} />
-      ))}
-      {kept.map((note) => (
-        <Kept key={note.kind} note={note} />
-      ))}
-    </div>
+    <>
+      {ready ? null : <Room without={without} />}
+      <div class="notices" role="status">
+        {fromLink.length > 0 ? <FromLink notes={fromLink} /> : null}
+        {own.map((note) => (
+          <Own key={note.kind} note={note} />
+        ))}
+        {kept.map((note) => (
+          <Kept key={note.kind} note={note} />
+        ))}
+      </div>
+    </>
   );
 }

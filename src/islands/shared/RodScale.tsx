@@ -3,17 +3,29 @@ import type { RodLayout } from './rod-layout.ts';
 import { textWidth } from './span.ts';
 
 const CAPTION = 'half of them';
+/** Clear paper between two figures of a scale, in px. */
+const GAP = 12;
+
+/** Where figures would stand close enough to run together, every second tick goes without. */
+function labelEvery({ ticks }: RodLayout, format: (n: number) => string): number {
+  const pitch = (ticks[1]?.x ?? 0) - (ticks[0]?.x ?? 0);
+  const widest = Math.max(...ticks.map(({ value }) => textWidth(format(value), 11.5)));
+  return ticks.length > 3 && pitch < widest + GAP ? 2 : 1;
+}
 
 export function ScaleLine({ rod, y, format }: { rod: RodLayout; y: number; format: (n: number) => string }) {
+  const every = labelEvery(rod, format);
   return (
     <>
       <line class="axis-line" x1={rod.left} x2={rod.right} y1={y} y2={y} />
-      {rod.ticks.map(({ value, x }) => (
+      {rod.ticks.map(({ value, x }, i) => (
         <g key={value}>
           <line class="axis-line" x1={x} x2={x} y1={y} y2={y + 4} />
-          <text class="quiet-text" x={x} y={y + 17} font-size="11.5" text-anchor="middle">
-            {format(value)}
-          </text>
+          {i % every === 0 ? (
+            <text class="quiet-text" x={x} y={y + 17} font-size="11.5" text-anchor="middle">
+              {format(value)}
+            </text>
+          ) : null}
         </g>
       ))}
     </>

@@ -51,6 +51,12 @@ export function exactText(amount: string): string {
   return `${minus ? MINUS : ''}$${whole.replace(/\B(?=(\d{3})+$)/g, ',')}.${part.padEnd(2, '0').slice(0, 2)}`;
 }
 
+/** A sum that is kept in dollars, and beside it what it is in the shown currency: "$86.11 (€77.50)". */
+export function exactBoth(amount: string): string {
+  const dollars = exactText(amount);
+  return $shown.get().word === 'dollars' ? dollars : `${dollars} (${exactMoney(Number(amount))})`;
+}
+
 /** "$3,800–4,900"; one figure when both round to the same; "−$160 to +$90" across zero. */
 export function moneyRange(lo: number, hi: number): string {
   const [from, to] = [roundMoney(toShown(lo)), roundMoney(toShown(hi))];

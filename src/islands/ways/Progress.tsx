@@ -39,8 +39,8 @@ export function Progress({ search, report, plan, stop }: Props) {
       <p>{sayProgress(progress)}</p>
       {hasWorker ? null : (
         <p class="small">
-          This browser gives no helper beside the page, so the search runs on the page in slices; the page may
-          be slow under the finger meanwhile.
+          This browser cannot work beside the page, so the search runs on the page in slices; the page may be
+          slow under the finger meanwhile.
         </p>
       )}
       {stopped ? (

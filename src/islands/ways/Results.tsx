@@ -130,7 +130,7 @@ function Found({ search, found, report, plan }: Props) {
             their strength, or are better typically. Hatched: over a limit. Blue wash: cheaper and quicker
             than your plan ({wayMoney(plan.moneyP80)}, {wayHours(plan.hoursP80)})
             {report.openQuestions.length > 0
-              ? `, which stands here with its ${counted(report.openQuestions.length, 'open question')} answered as it assumes`
+              ? ', which stands here with what is open answered as it assumes'
               : ''}
             .
           </figcaption>

@@ -54,7 +54,9 @@ export function AnswerView({ asked, state, open }: { asked: Asked; state: State;
   const { answer, fault } = state;
   if (fault !== undefined)
     return (
-      <p>The explanation could not be loaded. The page may be out of reach: try again when you are online.</p>
+      <p>
+        The explanation could not be loaded. The page may be out of reach: try again when you are connected.
+      </p>
     );
   if (!answer) return <p role="status">Working it out …</p>;
   const { explanation, equations } = answer;

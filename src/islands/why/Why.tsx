@@ -2,7 +2,9 @@ import { useStore } from '@nanostores/preact';
 import { atom } from 'nanostores';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { factById } from '../../calc/facts.ts';
 import type { Asked } from '../../calc/why-number.ts';
+import { lathePlace } from '../shared/places.ts';
 import { AnswerView, useAnswer } from './Answer.tsx';
 import { whyPlace } from './asked.ts';
 
@@ -46,6 +48,19 @@ export function WhySheet() {
   );
 }
 
+/** Where a figure of the design gives way to what the owner read off the part, the way to that field. */
+function OwnFigure({ asked }: { asked: Asked }) {
+  const fact = asked.kind === 'figure' ? factById(asked.id) : undefined;
+  if (!fact) return null;
+  return (
+    <p class="no-print">
+      <a href={lathePlace(fact.id)} data-keep-path>
+        Give your own figure on the lathe page: {fact.name}
+      </a>
+    </p>
+  );
+}
+
 function Sheet({ asked, name, shut }: { asked: Asked; name: string; shut: () => void }) {
   const state = useAnswer(asked);
   return (
@@ -57,6 +72,7 @@ function Sheet({ asked, name, shut }: { asked: Asked; name: string; shut: () => 
         </button>
       </div>
       <AnswerView asked={asked} state={state} open={false} />
+      <OwnFigure asked={asked} />
       <p class="no-print">
         <a href={whyPlace(asked)} data-keep-path>
           On a page of its own, every step unfolded

@@ -1,7 +1,9 @@
+import { useStore } from '@nanostores/preact';
 import type { FamilyWorth, Payback, Worth } from '../../calc/choosing.ts';
 import { exactMoney, hours, hoursMark, hoursRange, middleHalf, money, plain } from '../shared/format.ts';
 import { Rod } from '../shared/Rod.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
+import { $path } from '../stores.ts';
 import { breakEvenText, paybackText } from './words.ts';
 
 interface Props {
@@ -139,6 +141,16 @@ function Saved({ saved }: { saved: NonNullable<Worth['saved']> }) {
   );
 }
 
+/** Parts that were typed a moment ago are not said to be missing. */
+function NothingYet() {
+  const { families = [] } = useStore($path);
+  return families.length > 0 ? (
+    <p role="status">Working out what your parts give back …</p>
+  ) : (
+    <p>Nothing is named yet, so no hours and no pay-back are worked out.</p>
+  );
+}
+
 /** What the families give back: hours, batches that pay, years until the money is back. */
 export function Gains({ worth }: Props) {
   const { saved, hobby, payback, outsideAvoided } = worth;
@@ -157,7 +169,7 @@ export function Gains({ worth }: Props) {
           {payback.length > 0 ? <PaybackTable payback={payback} /> : null}
         </>
       ) : (
-        <p>Nothing is named yet, so no hours and no pay-back are worked out.</p>
+        <NothingYet />
       )}
     </div>
   );

@@ -10,6 +10,7 @@ import { hoursRange, middleHalf } from '../shared/format.ts';
 import { lathePlace } from '../shared/places.ts';
 import { placeOfQuestion } from '../shared/question-place.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
+import { sentenceText } from '../shared/sentence.ts';
 import { halfMoney } from './words.ts';
 
 interface Props {
@@ -40,7 +41,7 @@ function Against({ signal }: { signal: Signal }) {
     <li class="signal">
       <ResultMark result={signal.level} word={signal.level === 'stop' ? 'we would not' : 'think again'} />
       <p>
-        {signal.say}{' '}
+        {sentenceText(signal.say)}{' '}
         <span class="small">
           Rests on:{' '}
           {signal.rests.map((id, at) => (
@@ -73,7 +74,7 @@ function NoJudgement({ report }: { report: Report }) {
 function Said({ worth }: { worth: Worth }) {
   return (
     <>
-      {worth.verdict.say.map((say) => (
+      {worth.verdict.say.map(sentenceText).map((say) => (
         <p key={say} class="verdict">
           {say}
         </p>
@@ -84,14 +85,13 @@ function Said({ worth }: { worth: Worth }) {
 
 /** What we would do and on which conditions, and what speaks against converting at all. */
 export function Judgement({ report, worth }: Props) {
-  const { word } = useStore($shown);
+  useStore($shown);
   const isOpen = report.openQuestions.includes('purpose');
   return (
     <>
       {isOutline(report) ? <Outline report={report} /> : null}
       <section class="worth-verdict" aria-label="Verdict">
         {isOpen ? <NoJudgement report={report} /> : <Said worth={worth} />}
-        {word === 'dollars' ? null : <p class="small quiet">Amounts in these sentences are US dollars.</p>}
       </section>
       <section class="rule-section" id="against" tabIndex={-1}>
         <h2>What speaks against converting</h2>

@@ -78,9 +78,9 @@ describe('homing', () => {
   const spread = (slide: string, mm: number) =>
     checkOf(design({ [`${slide}-home-spread`]: mm / 1000 }, switches), `${slide}-homing`).result;
 
-  test('a hundredth across, two along; the spread that was measured decides', () => {
+  test('a hundredth across, five along; the spread that was measured decides', () => {
     expect([spread('cross', 0.005), spread('cross', 0.02)]).toEqual(['ok', 'stop']);
-    expect([0.02, 0.03].map((mm) => spread('carriage', mm))).toEqual(['ok', 'stop']);
+    expect([0.05, 0.06].map((mm) => spread('carriage', mm))).toEqual(['ok', 'stop']);
   });
 
   test('without switches it is a look and never a stop', () => {

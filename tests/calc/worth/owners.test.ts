@@ -4,17 +4,22 @@ import type { Family } from '../../../src/calc/core/family.ts';
 import type { Path } from '../../../src/calc/core/path.ts';
 import { presentOf } from '../../../src/calc/paths/present.ts';
 import { columnOrder } from '../../../src/calc/worth/columns.ts';
+import type { WorthVerdict } from '../../../src/calc/worth/verdict.ts';
 import { worthOf } from '../../../src/calc/worth/worth.ts';
 import { alternatives } from '../../../src/content/alternatives.ts';
 import { currentEdition } from '../../../src/content/edition.ts';
 import { inventedOwners } from '../../../src/content/invented-owners.ts';
 import { pathOf } from '../../../src/content/reference-paths.ts';
+import { showIn } from '../../../src/islands/shared/currency.ts';
+import { sentenceText } from '../../../src/islands/shared/sentence.ts';
 
 function askedBy(path: Path, families: readonly Family[] = path.families ?? []) {
   const worth = worthOf(path, currentEdition, families, alternatives);
   const { state } = presentOf(path, currentEdition).planned;
   return { ...worth, columns: columnOrder(state, worth.verdict, alternatives) };
 }
+
+const said = ({ say }: WorthVerdict): string => say.map(sentenceText).join(' ');
 
 const owner = (id: string) => askedBy(inventedOwners.find((each) => each.id === id)!.path);
 
@@ -28,7 +33,7 @@ describe('an occasional user of a small lathe who wants metric and inch threads'
 
   test('is told of a thread synchroniser, or of change gears for a thread now and then', () => {
     expect(verdict.id).toBe('thread-synchroniser');
-    expect(verdict.say[0]).toContain('once a month');
+    expect(said(verdict)).toContain('once a month');
   });
 
   test('sees both before any full conversion', () => {
@@ -58,7 +63,7 @@ describe('batches of thirty in brass beside a second lathe', () => {
     expect(columns.slice(0, 3)).toEqual(
       expect.arrayContaining(['tailstock-turret', 'conversion', 'send-out']),
     );
-    expect(verdict.say.join(' ')).toMatch(/four years/);
+    expect(said(verdict)).toMatch(/four years/);
   });
 
   test('turn strong when the parts are bought today', () => {
@@ -92,7 +97,7 @@ test('who makes plain brass by the dozen gets stops and a turret', () => {
 test('who turns handles on the only lathe converts, in stages', () => {
   const { verdict, columns } = owner('handles-on-the-only-lathe');
   expect(verdict).toMatchObject({ id: 'convert-in-stages', answer: 'conversion', weight: 'go' });
-  expect(verdict.say[0]).toContain('in stages');
+  expect(said(verdict)).toContain('in stages');
   expect(columns.slice(0, 2)).toContain('conversion');
 });
 
@@ -124,7 +129,21 @@ test('whose bed is hollow near the chuck does not touch it', () => {
 test('no verdict is a score, and every one with parts named carries numbers', () => {
   for (const { path } of inventedOwners) {
     const { verdict } = askedBy(path);
-    expect(verdict.say.join(' ')).not.toMatch(/\bP\d\d\b|score/i);
-    expect(verdict.say.join(' ')).toMatch(/\$[\d,]+/);
+    expect(said(verdict)).not.toMatch(/\bP\d\d\b|score/i);
+    expect(said(verdict)).toMatch(/\$[\d,]+/);
   }
+});
+
+test('an owner with a currency reads every amount in it, and no other figure moves', () => {
+  const { verdict } = askedBy(inventedOwners[0]!.path);
+  const inDollars = said(verdict);
+  showIn({ code: 'EUR', perDollar: '0.5' });
+  const inEuros = said(verdict);
+  showIn(undefined);
+  const amounts = (text: string) => text.match(/[$€][\d,]+/g)!.map((each) => Number(each.replace(/\D/g, '')));
+  expect(inEuros).not.toContain('$');
+  expect(amounts(inEuros).map((amount, at) => amount / amounts(inDollars)[at]!)).toSatisfy(
+    (ratios: number[]) => ratios.every((ratio) => Math.abs(ratio - 0.5) < 0.05),
+  );
+  expect(inEuros.replace(/€[\d,]+/g, '…')).toBe(inDollars.replace(/\$[\d,]+/g, '…'));
 });

@@ -10,6 +10,7 @@ import { worthOf } from '../../../src/calc/worth/worth.ts';
 import { alternatives } from '../../../src/content/alternatives.ts';
 import { currentEdition } from '../../../src/content/edition.ts';
 import { pathOf } from '../../../src/content/reference-paths.ts';
+import { sentenceText } from '../../../src/islands/shared/sentence.ts';
 
 /** Twelve batches of thirty, 8.5 minutes saved a piece, set-up half an hour by hand and 0.4 by program. */
 const knobs: Family = {
@@ -97,7 +98,7 @@ describe('over the builds', () => {
     expect(hobby.alternatives.flatMap(({ payback }) => payback)).toEqual([]);
     const { money, hours } = evaluate(pathOf({ purpose: ['learning', 'repeat-batches'] }), currentEdition);
     expect(hobby.hobby!.moneyPerHour * hours.p50).toBeCloseTo(money.p50, 6);
-    expect(hobby.verdict.say.join(' ')).toContain('an hour');
+    expect(hobby.verdict.say.map(sentenceText).join(' ')).toContain('an hour');
   });
 
   test('nothing said and nothing answered is still answered in words', () => {

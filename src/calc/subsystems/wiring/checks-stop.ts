@@ -1,6 +1,7 @@
 import { atLeastLimit, atMost, type Check, type CheckRule } from '../../core/check.ts';
 import type { Look } from '../../core/figure.ts';
 import { assumed, chosen, type Quantity } from '../../core/quantity.ts';
+import { expectedSpread, type HomedSlide, homeSpread } from './homing.ts';
 import { stopTable } from './stop-table.ts';
 
 /** Channels that take the power away with no computer in between. */
@@ -74,29 +75,12 @@ const table: CheckRule = (look) => {
   });
 };
 
-/** Spread of ten homings of the cross slide, from memory of the trade. */
-const homing: Readonly<Record<string, number>> = {
-  'home-switches': 0.01e-3,
-  'home-and-limit-switches': 0.01e-3,
-  'home-and-motor-mark': 0.005e-3,
-  'no-homing': 0.03e-3,
-};
-
-const homes = (look: Look, slide: 'carriage' | 'cross'): Quantity | undefined => {
-  const option = look.option('home-limits') ?? '';
-  const spread = homing[option];
-  if (spread === undefined) return undefined;
+const homes = (look: Look, slide: HomedSlide): Quantity | undefined => {
+  const option = look.option('home-limits');
+  const expected = expectedSpread(option, slide);
+  if (option === undefined || expected === undefined) return undefined;
   return (
-    look.measured(`${slide}-home-spread`) ??
-    chosen(
-      spread,
-      'm',
-      'home-limits',
-      option,
-      option === 'no-homing'
-        ? 'touched off by hand after each switch-on; from memory of the trade'
-        : 'with a precision switch; from memory of the trade',
-    )
+    look.measured(`${slide}-home-spread`) ?? chosen(expected.metres, 'm', 'home-limits', option, expected.why)
   );
 };
 
@@ -104,7 +88,7 @@ const eachTime =
   'Without switches every tool is touched off again after each switch-on. Home switches keep the offsets.';
 
 /** Without switches there is nothing to fail, only more to do by hand: a look, never a stop. */
-function homeCheck(look: Look, slide: 'carriage' | 'cross', draft: Pick<Check, 'label' | 'remedy'>) {
+function homeCheck(look: Look, slide: HomedSlide, draft: Pick<Check, 'label' | 'remedy'>) {
   const value = homes(look, slide);
   if (value === undefined || look.chosen('control', 'thread-synchroniser')) return undefined;
   const none = look.chosen('home-limits', 'no-homing');
@@ -112,7 +96,7 @@ function homeCheck(look: Look, slide: 'carriage' | 'cross', draft: Pick<Check, '
     id: `${slide}-homing`,
     label: draft.label,
     value,
-    limit: assumed(slide === 'cross' ? 0.01e-3 : 0.02e-3, 'm', 'common practice, no source'),
+    limit: assumed(homeSpread[slide], 'm', 'common practice, no source'),
     comfort: slide === 'cross' ? 1.5 : 1,
     remedy: none ? eachTime : draft.remedy,
     testWhen: 'When the slides find their place: ten times warm and ten times cold, indicator on the slide.',
@@ -135,7 +119,8 @@ const carriageHome: CheckRule = (look) =>
     ? undefined
     : homeCheck(look, 'carriage', {
         label: 'Spread of ten homings of the carriage',
-        remedy: 'Move the switch away from chips and heat, or use the mark of the motor.',
+        remedy:
+          'Move the sensor away from chips and heat and home again once the lathe is warm, or fit a precision switch.',
       });
 
 export const stopChecks: readonly CheckRule[] = [grade, watchdog, table, crossHome, carriageHome];

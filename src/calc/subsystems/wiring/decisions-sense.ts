@@ -88,7 +88,8 @@ const homeLimits: Decision = {
   name: 'Home and limit switches',
   ask: 'How does each slide find its place at switch-on?',
   why: 'A slide that finds the same place again keeps all tool offsets. It also gives fast moves a fence.',
-  thumb: 'Cross slide: repeat within 0.01 mm, which is 0.02 mm on diameter. Carriage: 0.05 mm is enough.',
+  thumb:
+    'Cross slide: repeat within 0.01 mm, which is 0.02 mm on diameter. Carriage: 0.05 mm is enough, as lengths count from the faced end of the part.',
   findOut:
     'With an indicator on the slide, home ten times, warm and cold. Write down the largest difference in millimetres.',
   assume: ['home-switches', 'home-and-limit-switches', 'home-and-motor-mark', 'no-homing'],
@@ -101,7 +102,7 @@ const homeLimits: Decision = {
       means: 'One switch for each slide; the control knows its limits from there.',
       gains: 'Offsets survive switch-off and limits cost nothing more.',
       wrong:
-        'A plain inductive sensor drifts 0.02 to 0.05 mm over a day: use a precision switch on the cross slide. A chip on it gives false limits.',
+        'The inductive sensor on the carriage drifts 0.02 to 0.05 mm over a day: too much for the cross slide, which gets a precision switch. A chip on a sensor gives false limits.',
       skill: 2,
     },
     {

@@ -13,7 +13,7 @@ export const senseParts: readonly Part[] = [
     id: 'inductive-sensor',
     subsystem: 'wiring',
     name: 'Inductive sensor, 8 mm, three wires',
-    note: 'Sees steel at 1 to 2 mm. Buy the output type that your inputs want (sourcing or sinking).',
+    note: 'Sees steel at 1 to 2 mm and drifts 0.02 to 0.05 mm over a day: enough along the bed, too much across. Buy the output type that your inputs want (sourcing or sinking).',
     unit: 'each',
     combine: 'sum',
     inspect: 'Lamp on and output measured before it is fitted.',

@@ -1,4 +1,4 @@
-import type { RoomId } from './lathe-shapes.ts';
+import type { RoomId } from '../../components/lathe-shapes.ts';
 
 /** A leader: a dot on the part, an optional knee, a numbered balloon. Units of the large drawing. */
 export interface Callout {

@@ -1,0 +1,97 @@
+// Lighthouse on the built site as a phone sees it: `npm run lighthouse`, after a build. It is fetched at the first run, at an
+// exact version, into a folder that git does not know: it is large, and no part of `npm ci`. Prints the four scores of the
+// pages that matter most and ends with 1 where one is under 100, naming what was found.
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { chromium } from '@playwright/test';
+import { findBrowser } from '../tests/browser/support/find-browser.ts';
+import { KINDS, type Kind } from './page-kinds.ts';
+import { servePacked } from './serve-packed.ts';
+
+const VERSION = '13.5.0';
+const PAGES: readonly Kind[] = ['home', 'question', 'plan', 'compare', 'book, a room', 'topic with figures'];
+const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'] as const;
+
+interface Audit {
+  readonly title: string;
+  readonly score: number | null;
+  readonly displayValue?: string;
+}
+
+interface Report {
+  readonly audits: Readonly<Record<string, Audit>>;
+  readonly categories: Readonly<
+    Record<string, { score: number | null; auditRefs: readonly { id: string; weight: number }[] }>
+  >;
+}
+
+type Lighthouse = (
+  address: string,
+  flags: { port: number; logLevel: string; onlyCategories: readonly string[] },
+) => Promise<{ lhr: Report } | undefined>;
+
+/** Lighthouse from the cache; it is fetched where it is not there yet. */
+async function lighthouse(): Promise<Lighthouse> {
+  const folder = join(import.meta.dirname, '..', 'node_modules', '.cache', 'lighthouse');
+  const entrance = join(folder, 'node_modules', 'lighthouse', 'core', 'index.js');
+  if (!existsSync(entrance)) {
+    console.log(`Fetching Lighthouse ${VERSION} (about 180 MB, once) …`);
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, 'package.json'), '{ "private": true }\n');
+    execFileSync('npm', ['install', '--save-exact', '--no-audit', '--no-fund', `lighthouse@${VERSION}`], {
+      cwd: folder,
+      stdio: 'inherit',
+      shell: process.platform === 'win32',
+    });
+  }
+  const { default: run } = await import(pathToFileURL(entrance).href);
+  return run;
+}
+
+async function freePort(): Promise<number> {
+  const server = createServer();
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+  const address = server.address();
+  await new Promise((closed) => server.close(closed));
+  return typeof address === 'object' && address ? address.port : 0;
+}
+
+/** What took something off a score, worst first. */
+function faultsOf({ audits, categories }: Report, category: string): string[] {
+  const weighed = (categories[category]?.auditRefs ?? []).filter(({ weight }) => weight > 0);
+  return weighed.flatMap(({ id }) => {
+    const { title, score, displayValue = '' } = audits[id]!;
+    return score === null || score >= 0.995 ? [] : [`   ${id} ${score}: ${title} ${displayValue}`];
+  });
+}
+
+const cells = (...texts: string[]) =>
+  texts.map((text, at) => (at ? text.padStart(16) : text.padEnd(24))).join('');
+
+const run = await lighthouse();
+const port = await freePort();
+const options = await findBrowser();
+const browser = await chromium.launch({
+  ...options,
+  args: [...(options.args ?? []), `--remote-debugging-port=${port}`],
+});
+const { address, close } = await servePacked();
+let failed = false;
+
+console.log(cells('Lighthouse, phone', ...CATEGORIES));
+for (const kind of PAGES) {
+  const found = await run(address + KINDS[kind], { port, logLevel: 'error', onlyCategories: CATEGORIES });
+  if (!found) throw new Error(`Lighthouse said nothing of ${kind}`);
+  const scores = CATEGORIES.map((name) => Math.round((found.lhr.categories[name]?.score ?? 0) * 100));
+  console.log(cells(kind, ...scores.map(String)));
+  for (const [at, name] of CATEGORIES.entries())
+    if (scores[at]! < 100) console.log(faultsOf(found.lhr, name).join('\n'));
+  failed ||= scores.some((score) => score < 100);
+}
+
+await browser.close();
+close();
+process.exitCode = failed ? 1 : 0;

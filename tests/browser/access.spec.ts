@@ -1,0 +1,69 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { axeViolations, expect, expectNoAxeViolations, test } from './fixtures.ts';
+import { states } from './support/states.ts';
+
+const dist = join(import.meta.dirname, '..', '..', 'dist');
+const pages = globSync('**/*.html', { cwd: dist }).toSorted();
+const SHARES = 4;
+
+/** What reaches beyond the right edge, outermost first; parts that may scroll by themselves are left out. */
+const tooWide = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const { clientWidth, scrollWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    return [...document.querySelectorAll('body *')]
+      .filter(
+        (part) => part.getBoundingClientRect().right > clientWidth + 0.5 && !part.closest('.table-wide'),
+      )
+      .slice(0, 6)
+      .map((part) => `${part.tagName} ${part.className} ${part.textContent?.slice(0, 30)}`);
+  });
+
+for (const { name, place, reach } of states) {
+  test(`${name}: read by everyone`, async ({ page, isMobile }) => {
+    test.setTimeout(120_000);
+    // The narrowest page is a page of 1,280 pixels at four times its size (WCAG 2.2, 1.4.10).
+    if (isMobile) await page.setViewportSize({ width: 320, height: 640 });
+    await page.goto(place);
+    await reach?.(page);
+    expect(await tooWide(page)).toEqual([]);
+    await expectNoAxeViolations(page);
+    if (isMobile) return;
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await expectNoAxeViolations(page, { rules: ['color-contrast'] });
+  });
+}
+
+/** A page as it stands in the built site, without its scripts: it needs no waiting. */
+async function showAsBuilt(page: Page, file: string): Promise<void> {
+  const body = readFileSync(join(dist, file), 'utf8').replace(/<script\b[\s\S]*?<\/script>/g, '');
+  await page.unroute('**/as-built/');
+  await page.route('**/as-built/', (route) => route.fulfill({ body, contentType: 'text/html' }));
+  await page.goto('as-built/');
+  await page.evaluate(() => {
+    for (const folded of document.querySelectorAll('details')) folded.open = true;
+  });
+}
+
+// Colours are left to tests/look/contrast.test.ts: looking at them again on every page takes longer than all the rest.
+for (let share = 0; share < SHARES; share += 1) {
+  test(`every page as it was built is read by everyone and fits the narrowest screen: part ${share + 1} of ${SHARES} @once`, async ({
+    page,
+  }) => {
+    test.setTimeout(240_000);
+    expect(pages.length).toBeGreaterThan(120);
+    await page.setViewportSize({ width: 320, height: 640 });
+    const faults: unknown[] = [];
+    for (const file of pages.filter((_, at) => at % SHARES === share)) {
+      await showAsBuilt(page, file);
+      const found = [
+        ...(await tooWide(page)),
+        ...(await axeViolations(page, { without: ['color-contrast'] })),
+      ];
+      if (found.length > 0) faults.push({ file, found });
+    }
+    expect(faults).toEqual([]);
+  });
+}
