@@ -21,6 +21,33 @@ const tooWide = (page: Page): Promise<string[]> =>
       .map((part) => `${part.tagName} ${part.className} ${part.textContent?.slice(0, 30)}`);
   });
 
+/** The spacing that a reader may ask for (WCAG 2.2, 1.4.12). */
+const spaceOut = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(`* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
+      p { margin-block-end: 2em !important; }`);
+    document.adoptedStyleSheets = [sheet];
+  });
+
+/** Each button and field as it is heard: the group it stands in, its kind and its name. */
+function controlsHeard(tree: string): string[] {
+  const groups: Array<{ depth: number; name: string }> = [];
+  return tree.split('\n').flatMap((line) => {
+    const [, space = '', role = '', name = ''] = /^(\s*)- (\w+)(?: "(.*?)")?/.exec(line) ?? [];
+    while ((groups.at(-1)?.depth ?? -1) >= space.length) groups.pop();
+    if (role === 'group' || role === 'region') groups.push({ depth: space.length, name });
+    const isControl = /^(button|textbox|searchbox|checkbox|combobox|slider)$/.test(role);
+    return isControl ? [[...groups.map((group) => group.name), role, name].join(' / ')] : [];
+  });
+}
+
+/** What is heard twice, so that a reader who goes from field to field cannot tell which of the two it is. */
+async function calledAlike(page: Page): Promise<string[]> {
+  const heard = controlsHeard(await page.getByRole('main').ariaSnapshot());
+  return [...new Set(heard.filter((each, at) => heard.indexOf(each) !== at))];
+}
+
 for (const { name, place, reach } of states) {
   test(`${name}: read by everyone`, async ({ page, isMobile }) => {
     test.setTimeout(120_000);
@@ -30,11 +57,42 @@ for (const { name, place, reach } of states) {
     await reach?.(page);
     expect(await tooWide(page)).toEqual([]);
     await expectNoAxeViolations(page);
-    if (isMobile) return;
+    if (isMobile) {
+      await spaceOut(page);
+      expect(await tooWide(page)).toEqual([]);
+      return;
+    }
+    expect(await calledAlike(page)).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
     await expectNoAxeViolations(page, { rules: ['color-contrast'] });
   });
 }
+
+test('what is heard at a question: the rooms, one group of answers, where they lead, the figures @once', async ({
+  page,
+}) => {
+  await page.goto('questions/hand-use/#1?edition=2026-12&hand-use=fully-reversible&size=medium');
+  const main = page.getByRole('main');
+  await expect(main).toMatchAriaSnapshot(`
+    - navigation "Rooms"
+    - article:
+      - heading "How much turning by hand must survive?" [level=1]
+      - group "How much turning by hand must survive? Choose one":
+        - 'radio "None: jog with buttons"'
+        - radio "Electronic handwheels that drive the motors"
+        - radio "Hand cranks on the motor shafts, drives off"
+        - radio "Everything bolts off again, nothing cut"
+        - radio "Not sure yet"
+      - navigation "Questions before and after":
+        - link "Back"
+        - link "Read about it in the book"
+        - link "Continue"
+  `);
+  await expect(main.getByRole('region', { name: 'Your path', exact: true })).toMatchAriaSnapshot(`
+    - textbox "my limit, money, everything in $"
+    - 'button "Why this much?, why: Money, everything in"'
+  `);
+});
 
 /** A page as it stands in the built site, without its scripts: it needs no waiting. */
 async function showAsBuilt(page: Page, file: string): Promise<void> {

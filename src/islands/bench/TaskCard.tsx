@@ -130,7 +130,7 @@ export function TaskTick({ task, children }: { task: PlannedTask; children: prea
 export function TaskCard({ task, stand, readings, names }: Props) {
   const mine = readings.filter((reading) => reading.task === task.id);
   return (
-    <div class="task-card">
+    <section class="task-card" aria-label={task.name}>
       {task.safety ? (
         <p class="caution">
           <b>Safety:</b> {task.safety}
@@ -153,6 +153,6 @@ export function TaskCard({ task, stand, readings, names }: Props) {
         <Spent task={task} />
         <Note task={task} />
       </div>
-    </div>
+    </section>
   );
 }

@@ -126,7 +126,7 @@ function Terms({ name }: { name: string }) {
   const own = path.currency?.code;
   const code = seller.currency ?? 'USD';
   return (
-    <details class="seller-terms no-print">
+    <details class="seller-terms no-print" aria-label={`Terms of ${name}`}>
       <summary>Terms of {name}</summary>
       <div class="field-pairs">
         <AmountField
