@@ -11,7 +11,7 @@ const dist = join(import.meta.dirname, '..', 'dist');
 const base = `/${process.env.HALFNUT_BASE ?? ''}/`.replace(/\/+/g, '/');
 
 /** What a page fetches by itself after it listens; everything else that is named waits until it is asked for. */
-const BY_ITSELF = ['compute', 'worker', 'read-own', 'known-own', 'kept-paths', 'own-values'];
+const BY_ITSELF = ['worker', 'answers-report', 'read-own', 'known-own', 'kept-paths', 'own-values'];
 
 /** kB after brotli at its best, of a file below dist. */
 const sizes = new Map();

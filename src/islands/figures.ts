@@ -2,6 +2,7 @@ import { atom } from 'nanostores';
 import type { Path } from '../calc/core/path.ts';
 import type { Report } from '../calc/evaluate.ts';
 import { decodePath } from '../link/decode.ts';
+import { reportOf } from './compute.ts';
 import type { Receipt } from './receipts.ts';
 import { settled } from './settled.ts';
 import { showIn } from './shared/currency.ts';
@@ -33,7 +34,7 @@ export function place(path: Path): void {
   workOut();
 }
 
-/** Works the figures out when the page has nothing better to do; changes made meanwhile are taken along. */
+/** Has the figures worked out when the page has nothing better to do; changes made meanwhile are taken along. */
 function workOut(): void {
   if (waiting) return;
   waiting = true;
@@ -41,21 +42,38 @@ function workOut(): void {
   whenIdle(
     async () => {
       try {
-        const [{ reportOf }] = await Promise.all([import('./compute.ts'), ready]);
-        waiting = false;
-        settle(reportOf);
+        await ready;
+        await settle();
         $fault.set(undefined);
       } catch (fault) {
-        waiting = false;
         $fault.set(fault);
       }
+      waiting = false;
+      const isBehind = $report.get()?.path !== $path.get();
+      if (isBehind && $fault.get() === undefined) workOut();
     },
     { timeout: 300 },
   );
 }
 
-function settle(reportOf: (path: Path) => Report): void {
-  const { receipts, report } = settled($receipts.get(), $path.get(), $report.get(), reportOf);
-  $receipts.set(receipts);
-  $report.set(report);
+const isSame = (a: Receipt, b: Receipt): boolean => a.pathNow === b.pathNow && a.pathBefore === b.pathBefore;
+
+/** Settles what there is, and again what was changed while the figures were on their way. */
+async function settle(): Promise<void> {
+  let known = $report.get();
+  let path: Path;
+  do {
+    path = $path.get();
+    let found: Awaited<ReturnType<typeof settled>>;
+    try {
+      found = await settled($receipts.get(), path, known, reportOf);
+    } catch (fault) {
+      if ($path.get() === path) throw fault;
+      continue;
+    }
+    known = found.report;
+    const { receipts } = found;
+    $receipts.set($receipts.get().map((each) => receipts.find((receipt) => isSame(receipt, each)) ?? each));
+  } while ($path.get() !== path);
+  $report.set(known);
 }

@@ -1,11 +1,13 @@
 import type { ChoiceSwing, QuestionEffects, Receipt, SideBySide, Swings } from '../../calc/choosing.ts';
 import type { Compared, Comparison, WhyDiffer } from '../../calc/comparing.ts';
 import type { Path } from '../../calc/core/path.ts';
+import type { Report } from '../../calc/evaluate.ts';
 import type { DesignFigures } from '../../calc/why-number.ts';
 import type { Calendar, StagedOrAtOnce, StopPlan, Working } from '../../calc/working.ts';
 
 /** What takes too long to work out between two frames, by name. */
 export interface Answers {
+  readonly report: Report;
   readonly working: Working;
   readonly calendar: Calendar;
   readonly staged: StagedOrAtOnce;
@@ -46,12 +48,14 @@ export type WorkedOut<Name extends AnswerName> = {
   readonly [Each in Name]: (path: Path, detail: DetailOf<Each>) => Answers[Each];
 };
 
+const aboutAll = () => import('./answers-report.ts');
 const aboutTime = () => import('./answers-time.ts');
 const aboutChoices = () => import('./answers-choices.ts');
 const aboutColumns = () => import('./answers-columns.ts');
 
 /** Where each answer is worked out: a page loads the sums of the answers that it asks for, and no others. */
 const places: { readonly [Name in AnswerName]: () => Promise<{ readonly answers: WorkedOut<Name> }> } = {
+  report: aboutAll,
   working: aboutTime,
   calendar: aboutTime,
   staged: aboutTime,
@@ -63,7 +67,7 @@ const places: { readonly [Name in AnswerName]: () => Promise<{ readonly answers:
   swings: aboutChoices,
   comparison: aboutColumns,
   'why-differ': aboutColumns,
-  'today-money': () => import('./answers-today.ts'),
+  'today-money': aboutAll,
   design: () => import('./answers-design.ts'),
 };
 

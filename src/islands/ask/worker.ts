@@ -45,6 +45,7 @@ self.addEventListener('message', ({ data }: MessageEvent<Question | Withdrawn>) 
     queue = queue.filter(({ number }) => number !== data.withdrawn);
     return;
   }
-  queue = [...queue, data];
+  // The report goes first: every screen waits for it.
+  queue = data.name === 'report' ? [data, ...queue] : [...queue, data];
   setTimeout(answerAll);
 });

@@ -112,7 +112,7 @@ export function LatheSizes({ size }: { size: SizeClass }) {
           return <Line key={each.id} size={each} text={text} typed={given[each.id] !== undefined} />;
         })}
       </svg>
-      <figcaption class="quiet small">Not to scale. Typical lengths in black, yours in blue.</figcaption>
+      <figcaption class="quiet small">Not to scale. Lengths of your own stand in bold.</figcaption>
     </figure>
   );
 }
