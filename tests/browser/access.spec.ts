@@ -90,7 +90,8 @@ test('what is heard at a question: the rooms, one group of answers, where they l
   `);
   await expect(main.getByRole('region', { name: 'Your path', exact: true })).toMatchAriaSnapshot(`
     - textbox "my limit , money, everything in $"
-    - 'button "Why this much? , why: Money, everything in"'
+    - paragraph:
+      - 'button "Why this much? , why: Money, everything in"'
   `);
 });
 
