@@ -89,8 +89,9 @@ test('what is heard at a question: the rooms, one group of answers, where they l
         - link "Continue"
   `);
   await expect(main.getByRole('region', { name: 'Your path', exact: true })).toMatchAriaSnapshot(`
-    - textbox "my limit, money, everything in $"
-    - 'button "Why this much?, why: Money, everything in"'
+    - textbox "my limit , money, everything in $"
+    - paragraph:
+      - 'button "Why this much? , why: Money, everything in"'
   `);
 });
 

@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { nothingDone } from '../../calc/core/progress.ts';
 import type { PlannedTask } from '../../calc/evaluate.ts';
 import type { MeasuredReading, TaskStand } from '../../calc/working.ts';
@@ -38,7 +38,7 @@ function Spent({ task }: { task: PlannedTask }) {
     if (read.kind === 'empty') setSpent(task.id, undefined);
     if (read.kind === 'value') setSpent(task.id, read.value);
   };
-  const id = `spent-${task.id}`;
+  const id = useId();
   return (
     <div class="field">
       <label for={id}>Hours spent so far</label>
@@ -56,7 +56,7 @@ function Spent({ task }: { task: PlannedTask }) {
         />
         <span class="field-unit">h</span>
       </span>
-      <p class="field-hint" id={`${id}-hint`}>
+      <p class="field-hint" id={`${id}-hint`} role="status">
         {fault || `The plan says ${taskHours(task.hours)}, quick to slow.`}
       </p>
     </div>
@@ -65,7 +65,7 @@ function Spent({ task }: { task: PlannedTask }) {
 
 function Note({ task }: { task: PlannedTask }) {
   const note = useStore($path).progress?.notes[task.id] ?? '';
-  const id = `note-${task.id}`;
+  const id = useId();
   return (
     <div class="field">
       <label for={id}>Note</label>
