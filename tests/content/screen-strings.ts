@@ -8,7 +8,13 @@ const source = join(import.meta.dirname, '..', '..', 'src');
 const UNSEEN =
   /^(class|className|d|transform|points|viewBox|id|for|key|href|role|type|media|style)$|^aria-(?!label$)/;
 
+/** What a style sheet's way of naming elements is given to. */
+const isSelecting = (node: ts.Node): boolean =>
+  ts.isCallExpression(node) &&
+  /\.(matches|closest|querySelector(All)?)(<.*>)?$/.test(node.expression.getText());
+
 const isUnseen = (node: ts.Node): boolean =>
+  isSelecting(node) ||
   ts.isImportDeclaration(node) ||
   ts.isExportDeclaration(node) ||
   ts.isLiteralTypeNode(node) ||
