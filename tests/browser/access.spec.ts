@@ -30,13 +30,15 @@ const spaceOut = (page: Page): Promise<void> =>
     document.adoptedStyleSheets = [sheet];
   });
 
-/** Each button and field as it is heard: the group it stands in, its kind and its name. */
+/** Each button and field as it is heard: the group or table it stands in, its kind and its name. */
 function controlsHeard(tree: string): string[] {
   const groups: Array<{ depth: number; name: string }> = [];
   return tree.split('\n').flatMap((line) => {
-    const [, space = '', role = '', name = ''] = /^(\s*)- (\w+)(?: "(.*?)")?/.exec(line) ?? [];
+    const found = /^(\s*)- '?(\w+)(?: "(.*?)")?/.exec(line);
+    if (!found) return [];
+    const [, space = '', role = '', name = ''] = found;
     while ((groups.at(-1)?.depth ?? -1) >= space.length) groups.pop();
-    if (role === 'group' || role === 'region') groups.push({ depth: space.length, name });
+    if (/^(group|region|table)$/.test(role)) groups.push({ depth: space.length, name });
     const isControl = /^(button|textbox|searchbox|checkbox|combobox|slider)$/.test(role);
     return isControl ? [[...groups.map((group) => group.name), role, name].join(' / ')] : [];
   });

@@ -31,7 +31,7 @@ test('only what is of no use to a search asks not to be listed', () => {
       .filter((page) => !page.listed)
       .map(({ page }) => page)
       .toSorted(),
-  ).toEqual(['404.html', 'why/']);
+  ).toEqual(['404.html', 'not-kept/', 'why/']);
 });
 
 test('every listed page has a picture, and together they stay small', () => {

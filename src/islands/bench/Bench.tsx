@@ -189,7 +189,7 @@ function Sheet({ report, working }: Omit<Props, 'names'>) {
           Ticks, readings, hours and notes are kept on this device only. Save everything as a file on the buy
           list now and then.
         </p>
-        <Send path={report.path} page="bench/" />
+        <Send path={useStore($path)} page="bench/" />
       </section>
     </>
   );

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
 import { counted } from '../shared/format.ts';
-import { openNew } from '../stores.ts';
+import { $path, openNew } from '../stores.ts';
 import type { QuoteProposal, ReadFile } from './file-work.ts';
 import { Proposal } from './Proposal.tsx';
 
@@ -24,7 +24,7 @@ async function readPicked(picked: File, report: Report): Promise<Read> {
       : { kind: 'nothing', say: file.notes.map(({ say }) => say), name };
   }
   const wanted = report.bill.once.map(({ part }) => part);
-  const proposal = readQuotes(text, { wanted, currency: report.path.currency?.code ?? 'USD' });
+  const proposal = readQuotes(text, { wanted, currency: $path.get().currency?.code ?? 'USD' });
   return { kind: 'quotes', proposal: { ...proposal, notes: [...notes, ...proposal.notes] }, name };
 }
 

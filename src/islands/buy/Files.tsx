@@ -1,5 +1,7 @@
+import { useStore } from '@nanostores/preact';
 import type { Report } from '../../calc/evaluate.ts';
 import { Send } from '../share/Send.tsx';
+import { $path } from '../stores.ts';
 import { BringIn } from './BringIn.tsx';
 import { TakeOut } from './TakeOut.tsx';
 
@@ -15,7 +17,7 @@ export function Files({ report }: { report: Report }) {
       <TakeOut report={report} />
       <h3>Send it</h3>
       <p>
-        <Send path={report.path} page="buy-list/" />
+        <Send path={useStore($path)} page="buy-list/" />
       </p>
       <BringIn report={report} />
     </section>

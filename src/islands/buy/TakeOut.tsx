@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
 import { fileTypes, saveFile } from '../save-file.ts';
+import { $path } from '../stores.ts';
 import { today } from './day.ts';
 
 type Way = 'csv' | 'sheet' | 'file' | 'message';
@@ -22,7 +23,7 @@ const ways: Readonly<Record<Way, (report: Report) => Promise<string>>> = {
   },
   file: async (report) => {
     const { buyList, buyListJson, pathFile } = await work();
-    const text = pathFile(report.path, { saved: today(), buyList: buyListJson(buyList(report)) });
+    const text = pathFile($path.get(), { saved: today(), buyList: buyListJson(buyList(report)) });
     saveFile(`path-${today()}.json`, text, fileTypes.json);
     return 'Saved: every answer, figure, price and shop. This file is the safe copy.';
   },

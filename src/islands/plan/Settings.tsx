@@ -17,7 +17,8 @@ import { PaperRow } from './PaperRow.tsx';
 const HEADS = ['What is set', 'Worked out', 'On the machine', 'Where it comes from'];
 
 /** What is known on paper; a figure of the design can be asked why. */
-function Value({ setting }: { setting: Setting }) {
+/** By ear a figure stands alone, so it is named with its group: two slides have the same settings. */
+function Value({ setting, group }: { setting: Setting; group: string }) {
   const units = useStore($units);
   const { value, text, label } = setting;
   if (!value) return <>{text ?? ''}</>;
@@ -25,13 +26,13 @@ function Value({ setting }: { setting: Setting }) {
   const { of } = value;
   if (!of || !('figure' in of)) return <>{said}</>;
   return (
-    <Why asked={{ kind: 'figure', id: of.figure }} name={label}>
+    <Why asked={{ kind: 'figure', id: of.figure }} name={`${label}, ${group}`}>
       {said}
     </Why>
   );
 }
 
-function Row({ setting }: { setting: Setting }) {
+function Row({ setting, group }: { setting: Setting; group: string }) {
   const { label, value, text, how, writeIn, diameterOrRadius } = setting;
   return (
     <>
@@ -42,7 +43,7 @@ function Row({ setting }: { setting: Setting }) {
         </th>
         <td {...asCell} data-label="Worked out" class={value || text ? undefined : 'is-blank'}>
           <span>
-            <Value setting={setting} />
+            <Value setting={setting} group={group} />
           </span>
         </td>
         <td {...asCell} data-label="On the machine" class={writeIn ? undefined : 'is-blank'}>
@@ -74,7 +75,7 @@ function Group({ group, settings }: { group: SettingGroup; settings: readonly Se
         </th>
       </tr>
       {settings.map((setting) => (
-        <Row key={setting.id} setting={setting} />
+        <Row key={setting.id} setting={setting} group={name} />
       ))}
     </tbody>
   );

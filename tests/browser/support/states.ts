@@ -48,6 +48,7 @@ export const states: readonly State[] = [
     name: 'home, a link that is none',
     place: '',
     reach: async (page) => {
+      await page.getByText('Open a saved link').first().click();
       await page.getByLabel('Open a saved link').fill('https://example.org/somewhere');
       await page.getByRole('button', { name: 'Open' }).click();
       await seen(page, 'This is no link to a path.');
