@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { type Browser, chromium, type Page, type Request } from '@playwright/test';
 import { currentName } from '../src/link/known.ts';
 import { findBrowser } from '../tests/browser/support/find-browser.ts';
+import { type Shift, type Wait, watchPresses, watchShifts } from './felt-watch.ts';
 import { KINDS } from './page-kinds.ts';
 import { servePacked } from './serve-packed.ts';
 
@@ -21,30 +22,6 @@ const links = readFileSync(join(import.meta.dirname, '../tests/links/v1.txt'), '
 const oldPath = links.find((line) => line.length > 1000 && !line.includes(';')) ?? '';
 const fullPath = oldPath.replace(/edition=[^&]+/, `edition=${currentName}`);
 
-interface Shift {
-  readonly value: number;
-  readonly what: string;
-}
-
-/** Notes every layout shift that nobody asked for, and what moved. */
-function watchShifts(): void {
-  const seen: Shift[] = [];
-  Object.assign(window, { shifts: seen });
-  new PerformanceObserver((list) => {
-    for (const entry of list.getEntries() as unknown as {
-      value: number;
-      hadRecentInput: boolean;
-      sources: readonly { node: Node | null }[];
-    }[]) {
-      if (entry.hadRecentInput) continue;
-      const names = entry.sources.map(({ node }) =>
-        node instanceof Element ? `${node.nodeName.toLowerCase()}.${node.className}` : (node?.nodeName ?? ''),
-      );
-      seen.push({ value: entry.value, what: names.join(' ') });
-    }
-  }).observe({ type: 'layout-shift', buffered: true });
-}
-
 async function settled(page: Page): Promise<void> {
   await page.waitForLoadState('networkidle');
   await page.waitForTimeout(800);
@@ -59,9 +36,8 @@ async function keepPath(page: Page, site: string): Promise<void> {
 }
 
 /**
- * How a page is come to: by nobody who has been here before, by a link that somebody sent,
- * by one of older prices, and from another page of the
- * site, when the device already keeps the path.
+ * How a page is come to: by nobody who has been here before, by a link that somebody sent, by one of older prices, and
+ * from another page of the site, when the device already keeps the path.
  */
 const COMINGS = { bare: '', link: `#${fullPath}`, old: `#${oldPath}`, again: `#${fullPath}` };
 type Coming = keyof typeof COMINGS;
@@ -91,32 +67,6 @@ async function load(browser: Browser, site: string, place: string, width: number
   }
   await context.close();
   return { sent, shifts };
-}
-
-interface Wait {
-  /** From the press to the next picture, ms, as the browser itself measures it (to 8 ms). */
-  readonly picture: number;
-  /** Before our code ran, and while it ran, ms: what was still going on, and what the press set going. */
-  readonly before: number;
-  readonly ours: number;
-}
-
-/** Notes how long after each press the next picture came. */
-function watchPresses(): void {
-  const seen = new Map<number, Wait>();
-  Object.assign(window, { presses: () => [...seen.values()] });
-  const init = { type: 'event', durationThreshold: 16, buffered: true } as PerformanceObserverInit;
-  new PerformanceObserver((list) => {
-    for (const each of list.getEntries() as (PerformanceEventTiming & { interactionId: number })[]) {
-      const { interactionId, duration, startTime, processingStart, processingEnd } = each;
-      if (!interactionId || duration <= (seen.get(interactionId)?.picture ?? 0)) continue;
-      seen.set(interactionId, {
-        picture: duration,
-        before: processingStart - startTime,
-        ours: processingEnd - processingStart,
-      });
-    }
-  }).observe(init);
 }
 
 const median = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[times.length >> 1] ?? 0;

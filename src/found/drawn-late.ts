@@ -1,5 +1,6 @@
 import { parts, risks, tasks } from '../calc/trade.ts';
 import { checkLabels } from '../components/book/check-labels.ts';
+import { settingGroups } from '../content/told/settings.ts';
 
 /** Parts of pages that a script draws when the figures are there, by the address of the page. */
 export const drawnSections: Readonly<Record<string, readonly string[]>> = {
@@ -9,15 +10,15 @@ export const drawnSections: Readonly<Record<string, readonly string[]>> = {
 const ids = (kind: string, list: Iterable<string>): string[] => [...list].map((id) => `${kind}-${id}`);
 const idsOf = (list: readonly { readonly id: string }[]) => list.map(({ id }) => id);
 
-/** The groups of settings that the plan prints. */
-const SETTINGS = ['carriage', 'cross', 'both', 'spindle', 'machine'];
-
 const drawnThings = new Set([
   ...ids('check', checkLabels.keys()),
   ...ids('part', idsOf(parts)),
   ...ids('task', idsOf(tasks)),
   ...ids('risk', idsOf(risks)),
-  ...ids('setting', SETTINGS),
+  ...ids(
+    'setting',
+    settingGroups.map(({ axis }) => axis),
+  ),
 ]);
 /** Pages that draw the things of the owner's own path. */
 const OWN = new Set(['plan/', 'buy-list/', 'bench/']);

@@ -1,13 +1,11 @@
+import { isPath } from '../link/is-path.ts';
 import { type BuiltPage, plainText } from './built-page.ts';
 import { isDrawnLate } from './drawn-late.ts';
+import { ELSEWHERE, faultsSaid } from './faults.ts';
 
 const TAG = /<[a-z][\w-]*((?:"[^"]*"|'[^']*'|[^>"'])*)>/gi;
 const LINK = /(?:^|\s)(?:href|src)="([^"]*)"/;
 const ID = /(?:^|\s)id="([^"]*)"/;
-/** An address of another place on the web, of mail, or of data. */
-const ELSEWHERE = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
-/** A whole path of an owner stands in the fragment: no anchor. */
-const A_PATH = /^\d+\?/;
 
 /** What a page leads to, and the places that it has. */
 interface Walked {
@@ -53,18 +51,16 @@ export function deadLinks(pages: readonly BuiltPage[], { base, hasFile }: Site):
     if (path !== '' && !path.startsWith(base)) return false;
     const to = path === '' ? from : path.slice(base.length);
     if (!walked.has(to)) return anchor === '' && to !== '' && hasFile(to);
-    return anchor === '' || A_PATH.test(anchor) || hasPlace(to, anchor);
+    return anchor === '' || isPath(anchor) || hasPlace(to, anchor);
   };
   return [...walked].flatMap(([page, { links }]) =>
     links.filter((link) => !ELSEWHERE.test(link) && !leads(page, link)).map((link) => ({ page, link })),
   );
 }
 
-const SHOWN = 50;
-
 /** What is said when a build ends for dead links. */
-export function deadLinksSaid(dead: readonly DeadLink[]): string {
-  const lines = dead.slice(0, SHOWN).map(({ page, link }) => `  ${page || 'the first page'} → ${link}`);
-  const more = dead.length > SHOWN ? [`  and ${dead.length - SHOWN} more`] : [];
-  return [`Links that lead nowhere: ${dead.length}`, ...lines, ...more].join('\n');
-}
+export const deadLinksSaid = (dead: readonly DeadLink[]): string =>
+  faultsSaid(
+    'Links that lead nowhere',
+    dead.map(({ page, link }) => `${page || 'the first page'} → ${link}`),
+  );

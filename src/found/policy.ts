@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { type BuiltPage, plainText } from './built-page.ts';
+import { ELSEWHERE, faultsSaid } from './faults.ts';
 
 const POLICY = /<meta http-equiv="content-security-policy" content="([^"]*)"\s*\/?>/i;
 const INLINE = /<(script|style)((?:"[^"]*"|'[^']*'|[^>"'])*)>([\s\S]*?)<\/\1>/gi;
@@ -7,7 +8,6 @@ const TAG = /<([a-z][\w-]*)((?:"[^"]*"|'[^']*'|[^>"'])*)>/gi;
 const ATTRIBUTE = /(?:^|\s)([^\s=>"']+)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]+))/g;
 /** Blocks of data in a script element are never run. */
 const DATA = /\stype=["']?(?:application|text)\/(?:json|ld\+json|plain)/i;
-const ELSEWHERE = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
 /** What a link element has the browser fetch; a canonical or alternate address is only named. */
 const FETCHED = /\b(?:stylesheet|icon|manifest|preload|modulepreload|prefetch|preconnect|dns-prefetch)\b/i;
 
@@ -126,11 +126,9 @@ export function foreignInStyles(css: string): string[] {
   return urls.filter((url) => ELSEWHERE.test(url) && !/^data:(?:image|font)\//.test(url));
 }
 
-const SHOWN = 50;
-
 /** What is said when a build ends for what the policy refuses. */
-export function policyFaultsSaid(faults: readonly PolicyFault[]): string {
-  const lines = faults.slice(0, SHOWN).map(({ page, says }) => `  ${page || 'the first page'}: ${says}`);
-  const more = faults.length > SHOWN ? [`  and ${faults.length - SHOWN} more`] : [];
-  return [`Not the site's own, or refused by its policy: ${faults.length}`, ...lines, ...more].join('\n');
-}
+export const policyFaultsSaid = (faults: readonly PolicyFault[]): string =>
+  faultsSaid(
+    "Not the site's own, or refused by its policy",
+    faults.map(({ page, says }) => `${page || 'the first page'}: ${says}`),
+  );

@@ -87,8 +87,7 @@ test('a link of an older edition says what today’s prices would make of it, an
   await expect(note).toBeVisible();
 });
 
-test('a plan of a whole link folds and unfolds on a phone', async ({ page, isMobile }) => {
-  test.skip(!isMobile, 'nothing is folded on a wide page');
+test('a plan of a whole link folds and unfolds on a phone', { tag: '@phone' }, async ({ page }) => {
   await openPlan(page);
   const first = page.getByRole('button', { name: /^Show \d+ tasks?$/ }).first();
   await first.click();

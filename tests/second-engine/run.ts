@@ -57,4 +57,5 @@ try {
 } finally {
   server.kill();
 }
+// The line to the browser would keep this waiting; the exit code is set by what was found.
 process.exit();

@@ -4,7 +4,7 @@ import { curveOf, type Values, type WorkingFigure } from './figure.ts';
 
 const minutes = { unit: 'min', per: 1 / 60 } as const;
 const hours = { unit: 'h', per: 1 / 3600 } as const;
-const counted = { unit: 'pieces', per: 1 } as const;
+const counted = { unit: 'pieces', one: 'piece', per: 1 } as const;
 const MOST = 200;
 
 function answer({ program = 0, byHand = 0, attended = 0, pieces = 1 }: Values) {

@@ -4,6 +4,8 @@ import type { Unit } from '../core/quantity.ts';
 /** A unit as a reader knows it, and how many of it make one of SI. */
 export interface Written {
   readonly unit: string;
+  /** The unit of one, where it is a word that has a plural. */
+  readonly one?: string;
   readonly per: number;
 }
 

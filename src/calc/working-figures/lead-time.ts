@@ -1,7 +1,7 @@
 import { bandQuantile } from '../formulas/bands.ts';
 import { curveOf, type Values, type WorkingFigure } from './figure.ts';
 
-const weeks = { unit: 'weeks', per: 1 } as const;
+const weeks = { unit: 'weeks', one: 'week', per: 1 } as const;
 const orders = { unit: 'of 20', per: 1 } as const;
 const [OF, LAST] = [20, 26];
 

@@ -48,7 +48,7 @@ function answer({
       (supply > useful ? ' More than {useful} makes heat in this winding and little else.' : ''),
     rows: [
       { id: 'full', label: 'Torque when slow', value: torqueAt(0), written: newtonMetre },
-      { id: 'corner', label: 'The slide may go so fast with it', value: corner, written: perMinute },
+      { id: 'corner', label: 'It is kept up to', value: corner, written: perMinute },
       { id: 'torque', label: 'Torque at the fast move', value: torqueAt(rapid), written: newtonMetre },
       {
         id: 'planned',

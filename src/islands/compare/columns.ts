@@ -4,6 +4,7 @@ import type { Path } from '../../calc/core/path.ts';
 import { encodeComparison, tailOf } from '../../link/comparison.ts';
 import { decodeComparison } from '../../link/decode.ts';
 import { encodePath } from '../../link/encode.ts';
+import { isPath } from '../../link/is-path.ts';
 import { splitColumns } from '../../link/pairs.ts';
 import { isOurLine, lineNow, lineOfEntry, setTail } from '../address.ts';
 import { $notes } from '../notes.ts';
@@ -60,8 +61,7 @@ export function startColumns(): void {
   let typed: string | undefined;
   // Before the path is opened the address still says what was asked for, and afterwards nobody can tell.
   window.addEventListener('popstate', () => {
-    typed =
-      isOurLine(lineOfEntry()) || !/^#\d+\?/.test(window.location.hash) ? undefined : window.location.hash;
+    typed = isOurLine(lineOfEntry()) || !isPath(window.location.hash) ? undefined : window.location.hash;
   });
   const lineBefore = lineOfEntry();
   start();

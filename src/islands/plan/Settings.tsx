@@ -16,8 +16,10 @@ import { PaperRow } from './PaperRow.tsx';
 
 const HEADS = ['What is set', 'Worked out', 'On the machine', 'Where it comes from'];
 
-/** What is known on paper; a figure of the design can be asked why. */
-/** By ear a figure stands alone, so it is named with its group: two slides have the same settings. */
+/**
+ * What is known on paper; a figure of the design can be asked why. By ear a figure stands alone, so it is named with its
+ * group: two slides have the same settings.
+ */
 function Value({ setting, group }: { setting: Setting; group: string }) {
   const units = useStore($units);
   const { value, text, label } = setting;

@@ -5,6 +5,7 @@ import {
   type Values,
   type WorkingFigure,
 } from '../../calc/working-figures/figure.ts';
+import { isPath } from '../../link/is-path.ts';
 import { namesUnder, recall } from '../memory.ts';
 import type { Units } from '../shared/format.ts';
 import { useReady } from '../shared/ready.ts';
@@ -18,7 +19,7 @@ import { useFigure } from './use-figure.ts';
 /** A screen reader is told the answer once the typing rests, ms. */
 const REST = 700;
 
-const mayHavePath = (): boolean => /^#\d+\?/.test(window.location.hash) || namesUnder('shelf/').length > 0;
+const mayHavePath = (): boolean => isPath(window.location.hash) || namesUnder('shelf/').length > 0;
 
 const takesOwn = ({ inputs, ownOf }: WorkingFigure): boolean =>
   ownOf !== undefined || inputs.some(({ own }) => own);

@@ -2,13 +2,16 @@ import type { FigureAnswer, Values, WorkingFigure, Written } from '../../calc/wo
 import { plain, significant } from '../shared/format.ts';
 import { threeFigures } from '../shared/quantity.ts';
 
-/** "5,500 rpm": an SI value in the unit that a reader knows. */
-export const writtenText = (value: number, { unit, per }: Written): string =>
-  `${threeFigures(value * per)} ${unit}`.trim();
+const withUnit = (figure: string, { unit, one = unit }: Written): string =>
+  `${figure} ${figure === '1' ? one : unit}`.trim();
+
+/** "5,500 rpm", "1 week": an SI value in the unit that a reader knows. */
+export const writtenText = (value: number, written: Written): string =>
+  withUnit(threeFigures(value * written.per), written);
 
 /** "1,024 lines": what was put in, no digit lost. */
-export const inputText = (value: number, { unit, per }: Written): string =>
-  `${plain(significant(value * per, 8), 4)} ${unit}`.trim();
+export const inputText = (value: number, written: Written): string =>
+  withUnit(plain(significant(value * written.per, 8), 4), written);
 
 /** The sentence with its figures put in; a name that neither a row nor an input has stays as it is. */
 export function sentenceOf({ inputs }: WorkingFigure, values: Values, { say, rows }: FigureAnswer): string {

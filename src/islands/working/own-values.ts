@@ -2,14 +2,13 @@ import type { Path } from '../../calc/core/path.ts';
 import type { Values, WorkingFigure } from '../../calc/working-figures/figure.ts';
 import type { Own } from '../../export/own.ts';
 import { decodePath } from '../../link/decode.ts';
+import { isPath } from '../../link/is-path.ts';
 import { firstOf } from '../../link/pairs.ts';
 import { lastLine } from '../address.ts';
 import { ask } from '../ask/ask.ts';
 import { checkedOwn } from '../kept-lines.ts';
 import { recall } from '../memory.ts';
 import { keptAs, lastOpen } from '../shelf/open-path.ts';
-
-const isPath = (fragment: string): boolean => /^\d+\?/.test(fragment);
 
 /** What only its owner knows of a path that is kept here; nothing where that cannot be read. */
 async function ownPart(id: string): Promise<Own> {

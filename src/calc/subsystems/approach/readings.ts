@@ -1,5 +1,6 @@
 import { mm, type Reading } from '../../core/reading.ts';
 import { carriageDriven, crossDriven } from '../motors/driven.ts';
+import { homeSpread } from '../wiring/homing.ts';
 import { proveReadings } from './readings-prove.ts';
 
 const length = { unit: 'm', show: 'length' } as const;
@@ -152,7 +153,7 @@ const calibrated: readonly Reading[] = [
     where: 'from both sides, three places',
     places: 3,
     when: carriageDriven,
-    atMost: mm(0.05),
+    atMost: homeSpread.carriage,
     good: mm(0.02),
     points: play,
   },
@@ -188,7 +189,7 @@ const calibrated: readonly Reading[] = [
     what: 'Spread of ten homings, cross slide',
     where: 'power off twice between',
     when: crossDriven,
-    atMost: mm(0.01),
+    atMost: homeSpread.cross,
     good: mm(0.005),
     points: home,
   },
@@ -199,7 +200,7 @@ const calibrated: readonly Reading[] = [
     what: 'Spread of ten homings, carriage',
     where: 'power off twice between',
     when: carriageDriven,
-    atMost: mm(0.05),
+    atMost: homeSpread.carriage,
     good: mm(0.02),
     points: home,
   },
