@@ -1,10 +1,11 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { MeasuredReading } from '../../calc/working.ts';
 import { $units } from '../preferences.ts';
 import { setReading } from '../progress.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { judgementText, readingFigure, readingLimit, readingUnit } from '../shared/reading-text.ts';
+import { useFieldText } from '../shared/use-field-text.ts';
 import { parseReading } from './parse-reading.ts';
 
 const MARKS = { good: 'ok', within: 'ok', outside: 'stop', noted: 'ok' } as const;
@@ -27,9 +28,8 @@ function Place({ reading, at, places }: PlaceProps) {
   const units = useStore($units);
   const { id, what, show, values } = reading;
   const known = values[at];
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useFieldText(known === undefined ? '' : readingFigure(known, show, units));
   const [fault, setFault] = useState('');
-  useEffect(() => setTyped(known === undefined ? '' : readingFigure(known, show, units)), [known, units]);
   const take = (text: string) => {
     const read = parseReading(text, show, units);
     setFault(read.kind === 'unreadable' ? read.say : '');

@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { nothingDone } from '../../calc/core/progress.ts';
 import type { PlannedTask } from '../../calc/evaluate.ts';
 import type { MeasuredReading, TaskStand } from '../../calc/working.ts';
@@ -11,6 +11,7 @@ import { taskHours } from '../plan/words.ts';
 import { setNote, setSpent, tick } from '../progress.ts';
 import { plain } from '../shared/format.ts';
 import { ReadAbout } from '../shared/ReadAbout.tsx';
+import { useFieldText } from '../shared/use-field-text.ts';
 import { $path } from '../stores.ts';
 import { ReadingField } from './ReadingField.tsx';
 
@@ -29,9 +30,8 @@ interface Props {
 
 function Spent({ task }: { task: PlannedTask }) {
   const known = useStore($path).progress?.spent[task.id];
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useFieldText(known === undefined ? '' : plain(known, 2));
   const [fault, setFault] = useState('');
-  useEffect(() => setTyped(known === undefined ? '' : plain(known, 2)), [known]);
   const take = (text: string) => {
     const read = parseFigure(text, 'hours', 'metric');
     setFault(read.kind === 'unreadable' ? read.say : '');

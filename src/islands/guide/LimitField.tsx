@@ -1,9 +1,10 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { parseFigure } from '../lathe/parse.ts';
 import { $limits, type Limits, setLimit } from '../preferences.ts';
 import { $shown, fromShown, toShown } from '../shared/currency.ts';
 import { plain } from '../shared/format.ts';
+import { useFieldText } from '../shared/use-field-text.ts';
 
 interface Props {
   readonly name: keyof Limits;
@@ -19,10 +20,9 @@ const asKept = (name: keyof Limits, typed: number): number => (name === 'money' 
 export function LimitField({ name, label, after }: Props) {
   const limit = useStore($limits)[name];
   const { sign } = useStore($shown);
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useFieldText(limit === undefined ? '' : plain(asShown(name, limit), 2));
   const [unread, setUnread] = useState('');
   const note = useId();
-  useEffect(() => setTyped(limit === undefined ? '' : plain(asShown(name, limit), 2)), [limit, sign]);
   const take = (text: string) => {
     const reading = parseFigure(text.replace(/[$€£¥]/g, ''), 'count', 'metric');
     setTyped(text);

@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { SizeClass } from '../../calc/core/machine.ts';
 import { type Fact, makesSense, sizeNames } from '../../calc/facts.ts';
 import { $units } from '../preferences.ts';
@@ -33,7 +33,7 @@ export function messageFor(fact: Fact, typed: string, units: Units): Said | unde
 function useTyped(fact: Fact, units: Units): [string, (text: string) => void] {
   const given = useStore($path).facts[fact.id];
   const [typed, setTyped] = useState('');
-  useEffect(() => {
+  useLayoutEffect(() => {
     const reading = parseFigure(typed, fact.show, units);
     const value = reading.kind === 'value' ? reading.value : undefined;
     const same =

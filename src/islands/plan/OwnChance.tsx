@@ -1,9 +1,10 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { RiskRow } from '../../calc/evaluate.ts';
 import { parseFigure } from '../lathe/parse.ts';
 import { setChance } from '../purchases.ts';
 import { plain } from '../shared/format.ts';
+import { useFieldText } from '../shared/use-field-text.ts';
 import { $path } from '../stores.ts';
 
 const OUT_OF = 20;
@@ -11,9 +12,8 @@ const OUT_OF = 20;
 /** The owner's own chance of a risk, typed as so many of twenty; empty goes back to ours. */
 export function OwnChance({ risk }: { risk: RiskRow }) {
   const own = useStore($path).chances?.[risk.id];
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useFieldText(own === undefined ? '' : plain(own * OUT_OF, 2));
   const [fault, setFault] = useState('');
-  useEffect(() => setTyped(own === undefined ? '' : plain(own * OUT_OF, 2)), [own]);
   const take = (text: string) => {
     const reading = parseFigure(text, 'count', 'metric');
     const outside = reading.kind === 'value' && (reading.value < 0 || reading.value > OUT_OF);

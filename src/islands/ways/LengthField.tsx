@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { parseFigure } from '../lathe/parse.ts';
 import { $units } from '../preferences.ts';
 import { lengthFigure } from '../shared/format.ts';
@@ -24,7 +24,7 @@ export function LengthField({ id, label, value, from, to, take }: Props) {
   const [typed, setTyped] = useState('');
   const [said, setSaid] = useState('');
   const unit = units === 'inch' ? 'in' : 'mm';
-  useEffect(() => {
+  useLayoutEffect(() => {
     const reading = parseFigure(typed, 'length', units);
     if (value === undefined && said !== '') return;
     if (!same(reading.kind === 'value' ? reading.value : undefined, value))

@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useState } from 'preact/hooks';
 import type { Family } from '../../calc/core/family.ts';
 import { removeFamily, setFamily } from '../families.ts';
 import { type FamilyFigure, familyFigures, familyFigureText, readFamilyFigure } from './family-figures.ts';
@@ -24,7 +24,7 @@ function TypedField({ label, hint, unit, known, take }: TypedProps) {
   const [typed, setTyped] = useState(known);
   const [fault, setFault] = useState('');
   const id = useId();
-  useEffect(() => {
+  useLayoutEffect(() => {
     setTyped(known);
     setFault('');
   }, [known]);
