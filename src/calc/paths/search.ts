@@ -27,6 +27,8 @@ export interface SearchProgress {
   readonly nodes: number;
   /** The cheapest way found so far, there after the first moments where there is any. */
   readonly cheapest: WayThrough | undefined;
+  /** Whether it is proved that no way takes less money than `cheapest`. */
+  readonly proved: boolean;
   /** Ways found so far that nothing found yet beats. */
   readonly found: number;
 }
@@ -79,14 +81,15 @@ export function* searchWays(
   const legal = countOf(task);
   const tally: Tally = { nodes: 0, visited: 0 };
   const first = new Frontier();
-  const told = (share: number, frontier: Frontier): SearchProgress => ({
+  const told = (share: number, frontier: Frontier, proved = true): SearchProgress => ({
     legal,
     share,
     nodes: tally.nodes,
     cheapest: waysOf(task, first.ways)[0],
+    proved,
     found: frontier.ways.length,
   });
-  for (const _ of run(task, 'cheapest', first, tally)) yield told(0, first);
+  for (const _ of run(task, 'cheapest', first, tally)) yield told(0, first, false);
   const frontier = new Frontier();
   for (const found of first.ways) frontier.add(found);
   yield told(0, frontier);

@@ -1,21 +1,27 @@
 import { useStore } from '@nanostores/preact';
-import type { SearchProgress } from '../../calc/choosing.ts';
+import type { SearchProgress, WayThrough } from '../../calc/choosing.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { counted } from '../shared/format.ts';
 import { $hasWorker } from './beside.ts';
 import type { PlanFigures } from './plan-figures.ts';
 import { WayList } from './Results.tsx';
 import type { Search } from './use-search.ts';
-import { many } from './words.ts';
+import { many, wayMoney } from './words.ts';
 
 /** "About 1.2 million of 4,080,384 ways decided." */
 export function sayProgress(progress: SearchProgress | undefined): string {
   if (!progress) return 'Setting out …';
-  const { legal, share, cheapest, found } = progress;
+  const { legal, share, cheapest, proved, found } = progress;
   const decided = many(Math.round(share * legal));
   const kept = share > 0 && found > 0 ? ` ${counted(found, 'way')} kept so far.` : '';
-  const first = cheapest ? 'The cheapest is found.' : 'Looking for the cheapest first.';
-  return `${decided} of ${many(legal)} ways decided. ${first}${kept}`;
+  return `${decided} of ${many(legal)} ways decided. ${sayFirst(cheapest, proved)}${kept}`;
+}
+
+function sayFirst(cheapest: WayThrough | undefined, proved: boolean): string {
+  if (!cheapest) return proved ? 'None keeps to the limits.' : 'Looking for the cheapest first.';
+  return proved
+    ? 'The cheapest is found.'
+    : `Looking for the cheapest first: ${wayMoney(cheapest.figures.moneyP80)} is the least so far.`;
 }
 
 interface Props {
@@ -29,7 +35,9 @@ interface Props {
 export function Progress({ search, report, plan, stop }: Props) {
   const hasWorker = useStore($hasWorker);
   const { progress, stopped } = search;
-  const cheapest = progress?.cheapest;
+  const { cheapest, proved = false } = progress ?? {};
+  // A row that another may replace under the finger is not offered while the search goes on.
+  const isOffered = cheapest !== undefined && (proved || stopped);
   return (
     <section class="rule-section ways-progress" aria-label="The search">
       <h2>{stopped ? 'Stopped' : 'Searching'}</h2>
@@ -45,7 +53,7 @@ export function Progress({ search, report, plan, stop }: Props) {
       )}
       {stopped ? (
         <p class="small">
-          {cheapest
+          {isOffered
             ? 'What is below was the cheapest found by then. Search again for all of them.'
             : 'Nothing was found by then.'}
         </p>
@@ -56,10 +64,11 @@ export function Progress({ search, report, plan, stop }: Props) {
           </button>
         </p>
       )}
-      {cheapest ? (
+      {isOffered ? (
         <WayList
           ways={[cheapest]}
-          picks={[{ way: cheapest, place: 0, title: 'Least money so far' }]}
+          picks={[{ way: cheapest, place: 0, title: proved ? 'Least money' : 'Least money so far' }]}
+          proved={proved}
           report={report}
           plan={plan}
           all

@@ -23,11 +23,13 @@ interface ListProps {
   readonly report: Report;
   readonly plan: PlanFigures;
   readonly all: boolean;
+  /** Whether it is proved that none takes less money than the first. */
+  readonly proved?: boolean;
   readonly showAll: () => void;
 }
 
 /** Every way in words and figures: what the chart shows, and more. */
-export function WayList({ ways, picks, report, plan, all, showAll }: ListProps) {
+export function WayList({ ways, picks, report, plan, all, proved = true, showAll }: ListProps) {
   const title = (place: number) => picks.find((pick) => pick.place === place)?.title;
   const isShown = (place: number) => all || place < SHOWN || title(place) !== undefined;
   const hidden = ways.filter((_, place) => !isShown(place)).length;
@@ -58,6 +60,7 @@ export function WayList({ ways, picks, report, plan, all, showAll }: ListProps) 
                 way={way}
                 cheaper={ways[place - 1]}
                 number={place + 1}
+                proved={proved}
                 title={title(place)}
                 report={report}
                 plan={plan}

@@ -60,6 +60,7 @@ interface Props {
   readonly way: WayThrough;
   readonly cheaper: WayThrough | undefined;
   readonly number: number;
+  readonly proved: boolean;
   readonly title: string | undefined;
   readonly report: Report;
   readonly plan: PlanFigures;
@@ -77,7 +78,7 @@ function Figure({ label, most, typical }: { label: string; most: string; typical
 }
 
 /** One way in the list: its figures, why it is there, what it changes, and how to take it. */
-export function WayRow({ way, cheaper, number, title, report, plan }: Props) {
+export function WayRow({ way, cheaper, number, proved, title, report, plan }: Props) {
   const path = useStore($path);
   const { figures } = way;
   const differing = differsFrom(report, way);
@@ -103,7 +104,7 @@ export function WayRow({ way, cheaper, number, title, report, plan }: Props) {
       </td>
       <td {...asCell} class="ways-why">
         <p>
-          {sayWhy(way, cheaper, number)} Strength and stiffness: {sayMargin(figures.margin)}.
+          {sayWhy(way, cheaper, number, proved)} Strength and stiffness: {sayMargin(figures.margin)}.
         </p>
         {isOpen ? (
           <p>

@@ -141,8 +141,16 @@ export function tradeOf(here: WayFigures, there: WayFigures): { gains: string[];
 const exactly = (dollars: number): string => signed(Math.round(toShown(dollars)));
 
 /** Why a way stands beside its next cheaper neighbour: what it gives up for what, and with which answers. */
-export function sayWhy(way: WayThrough, cheaper: WayThrough | undefined, number: number): string {
-  if (!cheaper) return 'No way inside your limits takes less money.';
+export function sayWhy(
+  way: WayThrough,
+  cheaper: WayThrough | undefined,
+  number: number,
+  proved = true,
+): string {
+  if (!cheaper)
+    return proved
+      ? 'No way inside your limits takes less money.'
+      : 'Of the ways looked at, it takes the least money; others may take less.';
   const { gains, gives } = tradeOf(way.figures, cheaper.figures);
   const gain = gains.length > 0 ? `gains ${listed(gains)}` : 'is as quick and as strong';
   const give = gives.length > 0 ? ` and gives up ${listed(gives)}` : '';

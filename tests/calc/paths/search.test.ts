@@ -163,14 +163,20 @@ describe('while it runs', () => {
       'housing',
     ];
     const shares: number[] = [];
-    let known = 0;
+    const unproved: number[] = [];
+    const proved = new Set<number>();
     const going = searchWays(pathOf({}), currentEdition, { free, limits: [] });
-    for (let step = going.next(); !step.done; step = going.next()) {
-      shares.push(step.value.share);
-      if (step.value.cheapest) known += 1;
+    let step = going.next();
+    for (; !step.done; step = going.next()) {
+      const { share, cheapest } = step.value;
+      shares.push(share);
+      if (step.value.proved) proved.add(cheapest!.figures.money);
+      else if (cheapest) unproved.push(cheapest.figures.money);
     }
     expect(shares).toEqual([...shares].sort((a, b) => a - b));
-    expect(known).toBeGreaterThan(0);
+    expect(unproved).toEqual([...unproved].sort((a, b) => b - a));
+    expect([...proved]).toEqual([step.value.cheapest!.figures.money]);
+    expect(Math.min(...unproved)).toBeGreaterThanOrEqual([...proved][0]!);
     expect(
       searchNow(pathOf({}), currentEdition, { free, limits: [] }, undefined, () => true),
     ).toBeUndefined();

@@ -48,6 +48,12 @@ describe('why a way stands beside its neighbour', () => {
     expect(sayWhy(wayOf({}), undefined, 1)).toBe('No way inside your limits takes less money.');
   });
 
+  test('a search that was stopped claims no more than it looked at', () => {
+    expect(sayWhy(wayOf({}), undefined, 1, false)).toMatch(
+      /^Of the ways looked at, .* others may take less\.$/,
+    );
+  });
+
   test('gains and what is given up are told apart, with the answers that do it', () => {
     const cheaper = wayOf({}, { control: ['motion-card-pc'] });
     const way = wayOf({ money: 4057, hours: 247.6 }, { control: ['standalone-control'] });
