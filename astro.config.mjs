@@ -5,6 +5,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { chunkGroups } from './src/found/chunks.ts';
 import { found } from './src/found/integration.ts';
 import { offline } from './src/offline/integration.ts';
 
@@ -54,7 +55,14 @@ function workersAmongChunks() {
     applyToEnvironment: ({ name }) => name === 'client',
     configEnvironment: (name) =>
       name === 'client'
-        ? { build: { modulePreload: { polyfill: false, resolveDependencies: preloaded } } }
+        ? {
+            build: {
+              modulePreload: { polyfill: false, resolveDependencies: preloaded },
+              rolldownOptions: {
+                output: { codeSplitting: { groups: chunkGroups() }, chunkFileNames },
+              },
+            },
+          }
         : undefined,
     async transform(code, id) {
       const [call, from] = /new URL\('([^']+\.ts)', import\.meta\.url\)/.exec(code) ?? [];
@@ -65,6 +73,9 @@ function workersAmongChunks() {
     },
   };
 }
+
+/** A chunk that is divided by what wants it would be called after all of that. */
+const chunkFileNames = ({ name }) => `_astro/${name.split(/[_~]/)[0]}.[hash].js`;
 
 /** The sums are pure: a module of which a page uses nothing is left out, whoever else names it. */
 const doesSomething = (id) => !id.includes('/src/calc/');

@@ -70,13 +70,12 @@ for (const { name, place, reach } of states) {
   });
 }
 
-test('what is heard at a question: the rooms, one group of answers, where they lead, the figures @once', async ({
+test('what is heard at a question: one group of answers, where they lead, the figures, the rooms @once', async ({
   page,
 }) => {
   await page.goto('questions/hand-use/#1?edition=2026-12&hand-use=fully-reversible&size=medium');
   const main = page.getByRole('main');
   await expect(main).toMatchAriaSnapshot(`
-    - navigation "Rooms"
     - article:
       - heading "How much turning by hand must survive?" [level=1]
       - group "How much turning by hand must survive? Choose one":
@@ -89,6 +88,8 @@ test('what is heard at a question: the rooms, one group of answers, where they l
         - link "Back"
         - link "Read about it in the book"
         - link "Continue"
+    - complementary "Running card"
+    - navigation "Rooms"
   `);
   await expect(main.getByRole('region', { name: 'Your path', exact: true })).toMatchAriaSnapshot(`
     - textbox "my limit , money, everything in $"

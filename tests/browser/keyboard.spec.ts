@@ -73,6 +73,9 @@ test('from home to a printed plan without a pointer', { tag: '@once' }, async ({
   await goTo(page, /^PC that does the timing/);
   await page.keyboard.press('ArrowDown');
   await expect(page).toHaveURL(/control=/);
+  // What the other answers would do is drawn anew, which moves what stands below.
+  await expect(page.getByText('What just moved')).toBeVisible();
+  await expect(page.locator('.option-effect.is-old')).toHaveCount(0);
   await goTo(page, /^Continue$/);
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1 })).toBeFocused();

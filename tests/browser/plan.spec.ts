@@ -101,3 +101,18 @@ test.describe('a missing page', () => {
     await expect(page.getByRole('heading', { name: 'There is no page at this address' })).toBeVisible();
   });
 });
+
+test.describe('without a connection for the sums', () => {
+  test.use({ allowedProblems: [/ERR_FAILED/] });
+  test('the page says so, keeps the link and has the figures after loading again', { tag: '@once' }, async ({
+    page,
+  }) => {
+    await page.route('**/_astro/sums.*.js', (route) => route.abort());
+    await page.goto(`plan/#${encodePath(path)}`);
+    const notice = page.getByRole('alert').filter({ hasText: 'A part of this site could not be fetched.' });
+    await expect(notice.getByLabel('Your link')).toHaveValue(/control=/);
+    await page.unroute('**/_astro/sums.*.js');
+    await notice.getByRole('button', { name: 'Load the page again' }).click();
+    await expect(page.getByRole('heading', { name: 'Money, everything in' })).toBeVisible();
+  });
+});

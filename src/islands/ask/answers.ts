@@ -4,6 +4,7 @@ import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import type { DesignFigures } from '../../calc/why-number.ts';
 import type { Calendar, StagedOrAtOnce, StopPlan, Working } from '../../calc/working.ts';
+import { fetched } from './fetched.ts';
 
 /** What takes too long to work out between two frames, by name. */
 export interface Answers {
@@ -71,12 +72,12 @@ const places: { readonly [Name in AnswerName]: () => Promise<{ readonly answers:
   design: () => import('./answers-design.ts'),
 };
 
-/** The answer of that name for a path at the prices it names. Throws only on a mistake of ours. */
+/** The answer of that name for a path at the prices it names. Throws where a part does not come, else only on a mistake of ours. */
 export async function answerTo<Name extends AnswerName>(
   name: Name,
   path: Path,
   ...more: More<Name>
 ): Promise<Answers[Name]> {
-  const { answers } = await places[name]();
+  const { answers } = await fetched(places[name]());
   return answers[name](path, more[0] as DetailOf<Name>);
 }

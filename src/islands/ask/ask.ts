@@ -1,5 +1,6 @@
 import type { Path } from '../../calc/core/path.ts';
 import type { AnswerName, Answers, DetailOf } from './answers.ts';
+import { fetched } from './fetched.ts';
 
 interface Reply {
   readonly number: number;
@@ -46,7 +47,7 @@ async function here<Name extends AnswerName>(
   path: Path,
   detail: DetailOf<Name>,
 ): Promise<Answers[Name]> {
-  return (await import('./answers.ts')).answerTo(name, path, detail);
+  return (await fetched(import('./answers.ts'))).answerTo(name, path, detail);
 }
 
 /** The page no longer wants it: it is not begun, and its promise stays open for nobody. */

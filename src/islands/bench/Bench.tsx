@@ -211,7 +211,9 @@ export function Bench() {
             <Sheet report={report} working={working} />
           </Boundary>
         ) : (
-          <p role="status">Working out what comes next …</p>
+          <p role="status" class="until-drawn">
+            Working out what comes next …
+          </p>
         )}
       </WithFigures>
     </div>

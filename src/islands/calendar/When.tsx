@@ -57,9 +57,9 @@ function Figures() {
   const { answer: calendar, isOld } = useAnswer('calendar', path);
   return (
     <>
-      {report ? <Outline report={report} /> : null}
       {report && calendar ? (
         <>
+          <Outline report={report} />
           <p role="status" class="quiet small">
             {isOld ? 'Working out the calendar again …' : ''}
           </p>

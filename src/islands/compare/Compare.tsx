@@ -12,6 +12,7 @@ import { Receipt } from '../guide/Receipt.tsx';
 import { Send } from '../share/Send.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
+import { Later } from '../shared/in-turn.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { PaperHead } from '../shared/PaperHead.tsx';
 import { $open, $path, $report } from '../stores.ts';
@@ -70,11 +71,13 @@ function Sheet({ comparison }: { comparison: Comparison }) {
       {called.length > 1 ? <SameRows groups={groups} all={all} onAll={setAll} /> : null}
       <Table shown={shown} groups={groups} all={all} editionsDiffer={comparison.editionsDiffer} />
       {called.length > 1 ? (
-        <Against
-          comparison={comparison}
-          called={called}
-          usual={narrow ? [places[0] ?? 0, places[1] ?? 1] : undefined}
-        />
+        <Later>
+          <Against
+            comparison={comparison}
+            called={called}
+            usual={narrow ? [places[0] ?? 0, places[1] ?? 1] : undefined}
+          />
+        </Later>
       ) : null}
     </>
   );

@@ -13,6 +13,7 @@ export function StartingPoints({ full }: { full: boolean }) {
   useEffect(() => {
     import('../../content/invented-owners.ts').then((content) => setOwners(content.inventedOwners));
   }, []);
+  if (owners.length === 0) return <div class="compare-way is-coming" />;
   const free = owners.filter((owner) => placeOf(path, others, { kind: 'path', path: owner.path }) < 0);
   return (
     <PickOne

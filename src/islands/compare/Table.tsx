@@ -4,6 +4,7 @@ import { GroupName, Row } from '../beside/Rows.tsx';
 import { rowEnd } from '../beside/shared-scale.ts';
 import { $shown } from '../shared/currency.ts';
 import { counted } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { asCell, asRow, asTable } from '../shared/table-roles.ts';
 import { Cell } from './Cell.tsx';
 import { Heads, type Shown } from './Heads.tsx';
@@ -120,7 +121,9 @@ export function Table({ shown, groups, all, editionsDiffer }: Props) {
     <table class={`beside compare-table beside-${shown.length}`} {...asTable} aria-label="Side by side">
       <Heads shown={shown} editionsDiffer={editionsDiffer} />
       {groups.map((group) => (
-        <Group key={group.name} group={group} shown={shown} all={all} />
+        <Later key={group.name}>
+          <Group group={group} shown={shown} all={all} />
+        </Later>
       ))}
     </table>
   );

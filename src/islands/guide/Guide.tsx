@@ -15,7 +15,7 @@ function announce(question: string): void {
   document.getElementById('question-title')?.focus({ preventScroll: true });
 }
 
-/** The page of a question: rooms, the question, the running card. `id` is the question that the page was made for. */
+/** The page of a question: the question, the running card, the rooms: in the order of a phone. `id` is the question that the page was made for. */
 export function Guide({ id }: { id: string }) {
   const place = useStore($place);
   const question = place?.question ?? id;
@@ -28,11 +28,6 @@ export function Guide({ id }: { id: string }) {
   }, [question]);
   return (
     <div class="grid-guide">
-      <div class="rail">
-        <Boundary what="the list of rooms">
-          <Rooms current={question} />
-        </Boundary>
-      </div>
       <div class="centre">
         <Boundary what="the question">
           <Question id={question} back={place?.back} />
@@ -43,6 +38,11 @@ export function Guide({ id }: { id: string }) {
           <RunningCard />
         </WithFigures>
       </aside>
+      <div class="rail">
+        <Boundary what="the list of rooms">
+          <Rooms current={question} />
+        </Boundary>
+      </div>
     </div>
   );
 }

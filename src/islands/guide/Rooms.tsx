@@ -1,8 +1,8 @@
-import { useStore } from '@nanostores/preact';
 import type { Report } from '../../calc/evaluate.ts';
 import { decisionById, type Room, rooms } from '../../calc/guide.ts';
 import { counted } from '../shared/format.ts';
 import { Hatch } from '../shared/Hatch.tsx';
+import { useInTurn } from '../shared/in-turn.tsx';
 import { LatheMap } from '../shared/LatheMap.tsx';
 import { questionPlace, to } from '../shared/places.ts';
 import { $report } from '../stores.ts';
@@ -78,7 +78,7 @@ export function Key() {
 
 /** The nine rooms with the lathe they belong to, and how far each is settled, in words. */
 export function Rooms({ current }: { current: string }) {
-  const report = useStore($report);
+  const report = useInTurn($report);
   const decision = decisionById(current);
   const here = decision ? placeOf(decision) : undefined;
   const states = Object.fromEntries((report?.rooms ?? []).map(({ id, state }) => [id, state]));

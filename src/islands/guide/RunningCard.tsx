@@ -1,6 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { sizeNames } from '../../calc/facts.ts';
 import { $shown } from '../shared/currency.ts';
+import { useInTurn } from '../shared/in-turn.tsx';
 import { to } from '../shared/places.ts';
 import { $path, $report } from '../stores.ts';
 import { WhySheet } from '../why/Why.tsx';
@@ -11,7 +12,7 @@ import { CardRods } from './CardRods.tsx';
 
 /** The path in short: never one figure, and never the only place where a figure stands. */
 export function RunningCard() {
-  const report = useStore($report);
+  const report = useInTurn($report);
   const { size, edition } = useStore($path);
   const { word } = useStore($shown);
   return (

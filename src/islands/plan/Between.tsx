@@ -1,9 +1,11 @@
+import { useStore } from '@nanostores/preact';
 import type { Progress } from '../../calc/core/progress.ts';
 import type { HoldPoint as Hold, PlannedTask, StoppingPoint as Stop } from '../../calc/evaluate.ts';
 import type { StopPlan } from '../../calc/working.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { hoursRange, moneyRange, weeksRange } from '../shared/format.ts';
 import { Blank, MayStop, Ticked } from './Glyphs.tsx';
+import { $stops } from './job.ts';
 
 interface HoldProps {
   readonly hold: Pick<Hold, 'name' | 'say' | 'tasks'>;
@@ -57,14 +59,9 @@ const said = (stop: StopPlan | undefined) =>
     resale: moneyRange(stop.resale[0], stop.resale[2]),
   };
 
-interface StopProps {
-  readonly stop: Stop;
-  readonly soFar: StopPlan | undefined;
-}
-
 /** Where a builder may stop for good: what is there then, what it took, and what selling the parts again would bring. */
-export function StoppingPoint({ stop, soFar }: StopProps) {
-  const words = said(soFar);
+export function StoppingPoint({ stop }: { stop: Stop }) {
+  const words = said(useStore($stops)?.find(({ id }) => id === stop.id));
   return (
     <section class="stop-point grid-plan" aria-label="You may stop here">
       <h3>

@@ -3,6 +3,7 @@ import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { isAskedFor, to } from '../shared/places.ts';
 import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { BillRow } from './BillRow.tsx';
@@ -23,7 +24,9 @@ function Group({ name, lines }: { name: string; lines: readonly BillLine[] }) {
         </th>
       </tr>
       {lines.map((line) => (
-        <BillRow key={line.part} line={line} />
+        <Later key={line.part}>
+          <BillRow line={line} />
+        </Later>
       ))}
     </tbody>
   );

@@ -6,6 +6,7 @@ import { factById } from '../../calc/facts.ts';
 import { checks } from '../../content/told/checks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { LimitMark } from '../shared/LimitMark.tsx';
 import { marginText } from '../shared/margin.ts';
 import { NotHere } from '../shared/NotHere.tsx';
@@ -119,7 +120,9 @@ function Room({ room, ...shown }: { room: RoomOfChecks } & Shown) {
         </th>
       </tr>
       {room.checks.map((check) => (
-        <Row key={check.id} check={check} {...shown} />
+        <Later key={check.id}>
+          <Row check={check} {...shown} />
+        </Later>
       ))}
     </tbody>
   );

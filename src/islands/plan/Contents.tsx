@@ -1,5 +1,7 @@
+import { useStore } from '@nanostores/preact';
+import type { Working } from '../../calc/working.ts';
 import { to } from '../shared/places.ts';
-import type { Sheet } from './job.ts';
+import { $working, type Sheet } from './job.ts';
 import { type PaperSet, paperSets, printSet } from './paper.ts';
 
 const SECTIONS = [
@@ -19,14 +21,14 @@ const SECTIONS = [
 ] as const;
 
 /** Whether this plan has a section, as far as it is known. */
-function has({ report, job }: Sheet, id: string): boolean {
+function has({ report }: Sheet, working: Working | undefined, id: string): boolean {
   if (id === 'settings') return report.settings.length > 0;
-  if (id === 'make-first') return job.working?.shelf.lines.length !== 0;
+  if (id === 'make-first') return working?.shelf.lines.length !== 0;
   return true;
 }
 
-function OnPaper(sheet: Sheet) {
-  const sets = (Object.keys(paperSets) as PaperSet[]).filter((set) => has(sheet, set));
+function OnPaper({ hasSection }: { hasSection: (id: string) => boolean }) {
+  const sets = (Object.keys(paperSets) as PaperSet[]).filter(hasSection);
   return (
     <ul class="list-plain on-paper" aria-label="On paper">
       <li>
@@ -51,16 +53,18 @@ function OnPaper(sheet: Sheet) {
 
 /** On this sheet: a link to each section that this plan has, and what can be printed by itself. */
 export function Contents(sheet: Sheet) {
+  const working = useStore($working);
+  const hasSection = (id: string) => has(sheet, working, id);
   return (
     <nav class="plan-contents" aria-label="On this sheet">
       <ul class="list-plain">
-        {SECTIONS.filter(([id]) => has(sheet, id)).map(([id, name]) => (
+        {SECTIONS.filter(([id]) => hasSection(id)).map(([id, name]) => (
           <li key={id}>
             <a href={`#${id}`}>{name}</a>
           </li>
         ))}
       </ul>
-      <OnPaper {...sheet} />
+      <OnPaper hasSection={hasSection} />
     </nav>
   );
 }

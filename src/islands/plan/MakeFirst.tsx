@@ -1,10 +1,12 @@
+import { useStore } from '@nanostores/preact';
 import { type ShelfMark, shelfMarks } from '../../calc/core/progress.ts';
 import type { ShelfLine } from '../../calc/working.ts';
 import { counted } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { FoldButton, useFold } from './Fold.tsx';
 import { TickBox } from './Glyphs.tsx';
-import type { Sheet } from './job.ts';
+import { $working, type Sheet } from './job.ts';
 import { taskNumbers, tasksById, wantedAt } from './numbers.ts';
 
 const HEADS: Readonly<Record<ShelfMark, string>> = {
@@ -76,13 +78,14 @@ function Table({ report, lines }: { report: Sheet['report']; lines: readonly She
             const stage = wantedAt(report, line.task);
             const isFirst = lines[at - 1]?.task !== line.task;
             return (
-              <Row
-                key={line.id}
-                line={line}
-                number={numbers.get(line.task)}
-                wanted={stage ? `stage ${stage.number}` : 'the hold point'}
-                test={isFirst ? tasks.get(line.task)?.test : undefined}
-              />
+              <Later key={line.id}>
+                <Row
+                  line={line}
+                  number={numbers.get(line.task)}
+                  wanted={stage ? `stage ${stage.number}` : 'the hold point'}
+                  test={isFirst ? tasks.get(line.task)?.test : undefined}
+                />
+              </Later>
             );
           })}
         </tbody>
@@ -96,8 +99,8 @@ const GATE =
 const NO_GATE = 'No gate here: your other lathe can still make what is forgotten. The list saves the walk.';
 
 /** Everything that must lie on the shelf before the lathe is taken apart: the list to hang beside it. */
-export function MakeFirst({ report, job }: Sheet) {
-  const shelf = job.working?.shelf;
+export function MakeFirst({ report }: Sheet) {
+  const shelf = useStore($working)?.shelf;
   if (shelf?.lines.length === 0) return null;
   return (
     <section class="make-first" id="make-first" tabIndex={-1}>

@@ -3,10 +3,11 @@ import type { PlannedTask } from '../../calc/evaluate.ts';
 import type { MeasuredReading } from '../../calc/working.ts';
 import { $units } from '../preferences.ts';
 import { counted } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { asCell, asRow, asRowHead } from '../shared/table-roles.ts';
 import { FoldButton, useFold } from './Fold.tsx';
 import { Ticked } from './Glyphs.tsx';
-import type { Sheet } from './job.ts';
+import { $working, type Sheet } from './job.ts';
 import { type Names, ReadingRow, ReadingTable } from './ReadingTable.tsx';
 import { namesOf } from './reading-names.ts';
 
@@ -56,7 +57,9 @@ function OnTheWay({ report, readings, names }: Pick<Sheet, 'report'> & ListProps
       <FoldButton fold={fold} what={counted(readings.length, 'reading')} />
       <ReadingTable label="Readings in the order of work" shutClass={fold.shutClass}>
         {tasks.map((task) => (
-          <TaskGroup key={task.id} task={task} readings={asked(task)} names={names} done={task.id in done} />
+          <Later key={task.id}>
+            <TaskGroup task={task} readings={asked(task)} names={names} done={task.id in done} />
+          </Later>
         ))}
       </ReadingTable>
     </>
@@ -88,8 +91,8 @@ function List({ title, readings, names }: { title: string } & ListProps) {
 }
 
 /** Everything that is measured, with a blank for each value and the limit beside it; what is written down stands in it. */
-export function Measure({ report, job }: Sheet) {
-  const readings = job.working?.readings;
+export function Measure({ report }: Sheet) {
+  const readings = useStore($working)?.readings;
   const names = namesOf(report);
   return (
     <section class="rule-section measure" id="proof" tabIndex={-1}>

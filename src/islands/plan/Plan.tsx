@@ -1,11 +1,12 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
 import { BareAndAllIn } from '../buy/BareAndAllIn.tsx';
 import { Receipt } from '../guide/Receipt.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
+import { Later } from '../shared/in-turn.tsx';
 import { Notices } from '../shared/Notices.tsx';
 import { onPrint } from '../shared/on-print.ts';
 import { $report, start } from '../stores.ts';
@@ -15,7 +16,7 @@ import { Bill } from './Bill.tsx';
 import { Checks } from './Checks.tsx';
 import { Contents } from './Contents.tsx';
 import { Findings } from './Findings.tsx';
-import { type Sheet, useJob } from './job.ts';
+import { BesideThePage, type Sheet } from './job.ts';
 import { Measure } from './Measure.tsx';
 import { Outline } from './Outline.tsx';
 import { PaperHead } from './PaperHead.tsx';
@@ -44,14 +45,20 @@ function Working() {
   );
 }
 
-const PARTS: readonly {
+interface PartOfSheet {
   readonly what: string;
   readonly Part: (props: Sheet) => ComponentChildren;
-}[] = [
+}
+
+/** What fills the first screen of a phone. */
+const FIRST: readonly PartOfSheet[] = [
   { what: 'the title block', Part: TitleBlock },
-  { what: 'the head of the paper', Part: PaperHead },
   { what: 'the note on this outline', Part: Outline },
   { what: 'the verdict', Part: VerdictRow },
+];
+
+const REST: readonly PartOfSheet[] = [
+  { what: 'the head of the paper', Part: PaperHead },
   { what: 'the contents', Part: Contents },
   { what: 'the three rods', Part: Rods },
   { what: 'what to look at again', Part: Findings },
@@ -72,16 +79,24 @@ function unfold(): void {
   for (const folded of document.querySelectorAll('details')) folded.open = true;
 }
 
+const within = ({ what, Part }: PartOfSheet, report: Report) => (
+  <Boundary key={what} what={what}>
+    <Part report={report} />
+  </Boundary>
+);
+
 function Parts({ report }: { report: Report }) {
-  const job = useJob(report.path);
-  return (
-    <>
-      {PARTS.map(({ what, Part }) => (
-        <Boundary key={what} what={what}>
-          <Part report={report} job={job} />
-        </Boundary>
-      ))}
-    </>
+  return useMemo(
+    () => (
+      <>
+        <BesideThePage path={report.path} />
+        {FIRST.map((part) => within(part, report))}
+        {REST.map((part) => (
+          <Later key={part.what}>{within(part, report)}</Later>
+        ))}
+      </>
+    ),
+    [report],
   );
 }
 

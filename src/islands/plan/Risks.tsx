@@ -2,6 +2,7 @@ import type { Report, RiskRow } from '../../calc/evaluate.ts';
 import { risks } from '../../content/told/risks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { NotHere } from '../shared/NotHere.tsx';
 import { isAskedFor } from '../shared/places.ts';
 import { ReadAbout } from '../shared/ReadAbout.tsx';
@@ -140,7 +141,9 @@ export function Risks({ report }: { report: Report }) {
         <ColumnHeads heads={HEADS} />
         <tbody>
           {others.map((risk) => (
-            <Row key={risk.id} risk={risk} />
+            <Later key={risk.id}>
+              <Row risk={risk} />
+            </Later>
           ))}
         </tbody>
       </table>

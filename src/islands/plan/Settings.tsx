@@ -5,6 +5,7 @@ import { topics } from '../../content/told/topics.ts';
 import { $units } from '../preferences.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
 import { counted } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { isAskedFor } from '../shared/places.ts';
 import { quantityText } from '../shared/quantity.ts';
 import { Topics } from '../shared/ReadAbout.tsx';
@@ -77,7 +78,9 @@ function Group({ group, settings }: { group: SettingGroup; settings: readonly Se
         </th>
       </tr>
       {settings.map((setting) => (
-        <Row key={setting.id} setting={setting} group={name} />
+        <Later key={setting.id}>
+          <Row setting={setting} group={name} />
+        </Later>
       ))}
     </tbody>
   );

@@ -1,9 +1,12 @@
+import { useStore } from '@nanostores/preact';
+import { useMemo } from 'preact/hooks';
 import type { StagePlan } from '../../calc/evaluate.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { counted, middleHalf, moneyRange } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { isAskedFor } from '../shared/places.ts';
 import { FoldButton, useFold } from './Fold.tsx';
-import type { Job, Sheet } from './job.ts';
+import { $calendar, type Sheet } from './job.ts';
 import { Proof } from './Proof.tsx';
 import { StageRisks } from './StageRisks.tsx';
 import { TaskTable } from './TaskTable.tsx';
@@ -21,14 +24,13 @@ function latheWords({ outOfUse, tasks }: StagePlan): string {
 }
 
 /** Money of a stage in half of the ways; its place is kept while it is being worked out. */
-function moneyOf({ calendar }: Job, stage: StagePlan): string {
-  const row = calendar?.stages.find(({ id }) => id === stage.id);
-  if (!row) return '…';
-  const { from, to } = middleHalf(row.money.twenty);
-  return moneyRange(from, to);
+function Money({ stage }: { stage: StagePlan }) {
+  const row = useStore($calendar)?.stages.find(({ id }) => id === stage.id);
+  const half = row && middleHalf(row.money.twenty);
+  return <DimensionLine text={half ? moneyRange(half.from, half.to) : '…'} length={138} />;
 }
 
-function Rail({ stage, job }: { stage: StagePlan; job: Job }) {
+function Rail({ stage }: { stage: StagePlan }) {
   const cuts = stage.tasks.filter(({ undo }) => undo === 'cannot-be-undone').length;
   return (
     <div class="stage-rail">
@@ -45,7 +47,7 @@ function Rail({ stage, job }: { stage: StagePlan; job: Job }) {
         <div>
           <dt>Money, in half of the ways</dt>
           <dd>
-            <DimensionLine text={moneyOf(job, stage)} length={138} />
+            <Money stage={stage} />
           </dd>
         </div>
         <div>
@@ -64,29 +66,42 @@ function Rail({ stage, job }: { stage: StagePlan; job: Job }) {
 }
 
 /** One stage: what it costs on the left, what to do in the middle, how you know on the right. */
-export function Stage({ stage, numbers, report, job, stopWork }: Props) {
+export function Stage({ stage, numbers, report, stopWork }: Props) {
   const ids = stage.tasks.map(({ id }) => id);
   const fold = useFold(isAskedFor('task', ids));
+  // A fold moves no task: they are not drawn anew.
+  const tasks = useMemo(
+    () => (
+      <>
+        <div class="stage-main">
+          <TaskTable
+            stage={stage}
+            numbers={numbers}
+            done={report.path.progress?.done ?? {}}
+            stopWork={stopWork}
+          />
+        </div>
+        <div class="stage-proof">
+          <Later>
+            <Proof tasks={stage.tasks} numbers={numbers} />
+          </Later>
+          <Later>
+            <StageRisks risks={report.risks} stage={stage.id} />
+          </Later>
+        </div>
+      </>
+    ),
+    [stage, numbers, report, stopWork],
+  );
   return (
     <section
       class={`stage-section grid-plan${fold.shutClass}`}
       id={`stage-${stage.id}`}
       aria-label={`Stage ${stage.number}, ${stage.name}`}
     >
-      <Rail stage={stage} job={job} />
+      <Rail stage={stage} />
       <FoldButton fold={fold} what={counted(stage.tasks.length, 'task')} />
-      <div class="stage-main">
-        <TaskTable
-          stage={stage}
-          numbers={numbers}
-          done={report.path.progress?.done ?? {}}
-          stopWork={stopWork}
-        />
-      </div>
-      <div class="stage-proof">
-        <Proof tasks={stage.tasks} numbers={numbers} />
-        <StageRisks risks={report.risks} stage={stage.id} />
-      </div>
+      {tasks}
     </section>
   );
 }

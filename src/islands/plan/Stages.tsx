@@ -1,7 +1,7 @@
-import { Fragment } from 'preact';
 import type { Report, StagePlan } from '../../calc/evaluate.ts';
 import { laterHolds, stopWorkOf } from '../../calc/stage-notes.ts';
 import { middleHalf, weeksRange } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { NotHere } from '../shared/NotHere.tsx';
 import { to } from '../shared/places.ts';
 import { StageBar } from '../shared/StageBar.tsx';
@@ -36,7 +36,7 @@ function Bar({ report }: { report: Report }) {
 }
 
 /** The order of work: the bar of stages, then each stage with its tasks, its hold point and its stopping point. */
-export function Stages({ report, job }: Sheet) {
+export function Stages({ report }: Sheet) {
   const { stages } = report;
   const done = report.path.progress?.done ?? {};
   const ordered = stages.flatMap((stage) => stage.tasks);
@@ -63,19 +63,21 @@ export function Stages({ report, job }: Sheet) {
         </p>
       </section>
       {stages.map((stage) => (
-        <Fragment key={stage.id}>
+        <Later key={stage.id}>
           {later
             .filter(({ opens }) => opens === stage.id)
             .map((hold) => (
               <HoldPoint key={hold.id} hold={hold} numbers={numbers} tasks={tasks} done={done} />
             ))}
-          <Stage stage={stage} numbers={numbers} report={report} job={job} stopWork={stopWork} />
-          {stage === listAfter ? <MakeFirst report={report} job={job} /> : null}
-          {stage.hold ? <HoldPoint hold={stage.hold} numbers={numbers} tasks={tasks} done={done} /> : null}
-          {stage.stop ? (
-            <StoppingPoint stop={stage.stop} soFar={job.stops?.find(({ id }) => id === stage.stop?.id)} />
+          <Stage stage={stage} numbers={numbers} report={report} stopWork={stopWork} />
+          {stage === listAfter ? (
+            <Later>
+              <MakeFirst report={report} />
+            </Later>
           ) : null}
-        </Fragment>
+          {stage.hold ? <HoldPoint hold={stage.hold} numbers={numbers} tasks={tasks} done={done} /> : null}
+          {stage.stop ? <StoppingPoint stop={stage.stop} /> : null}
+        </Later>
       ))}
     </>
   );

@@ -1,8 +1,8 @@
-import { Fragment } from 'preact';
 import type { Progress } from '../../calc/core/progress.ts';
 import type { PlannedTask, StagePlan } from '../../calc/evaluate.ts';
 import { tasks } from '../../content/told/tasks.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
+import { Later } from '../shared/in-turn.tsx';
 import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Blank, CannotUndo, TickBox } from './Glyphs.tsx';
@@ -113,10 +113,10 @@ export function TaskTable({ stage, numbers, done, stopWork }: Props) {
       </thead>
       <tbody>
         {stage.tasks.map((task) => (
-          <Fragment key={task.id}>
+          <Later key={task.id}>
             {stopWork?.before === task.id ? <StopWorkRow say={stopWork.say} /> : null}
             <Row task={task} numbers={numbers} day={done[task.id]} />
-          </Fragment>
+          </Later>
         ))}
       </tbody>
     </table>

@@ -1,6 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { Component, type ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
+import { NOT_FETCHED } from '../ask/fetched.ts';
 import { $fault, $path, $report } from '../stores.ts';
 import { to } from './places.ts';
 
@@ -12,19 +13,44 @@ interface Props {
 
 const sayFault = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
 
-function Apology({ fault, what }: { fault: unknown; what: string }) {
+function YourLink() {
   const address = typeof window === 'undefined' ? '' : window.location.href;
+  return (
+    <p>
+      <label class="field">
+        <span class="field-name">Your link</span>
+        <textarea readOnly rows={3} value={address} />
+      </label>
+    </p>
+  );
+}
+
+/** A connection that is gone is no mistake of ours, and what helps is another. */
+function NotFetched({ what }: { what: string }) {
+  return (
+    <div class="notice look" role="alert">
+      <p>
+        <b>{NOT_FETCHED}</b> Without it we cannot work out {what}. Your answers are safe: they are all in this
+        link. Look whether you are connected, then load the page again.
+      </p>
+      <YourLink />
+      <p class="notice-actions">
+        <button type="button" class="button small" onClick={() => window.location.reload()}>
+          Load the page again
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function Apology({ fault, what }: { fault: unknown; what: string }) {
+  if (sayFault(fault) === NOT_FETCHED) return <NotFetched what={what} />;
   return (
     <div class="notice stop" role="alert">
       <p>
         <b>We made a mistake in {what}.</b> Your answers are safe: they are all in this link.
       </p>
-      <p>
-        <label class="field">
-          <span class="field-name">Your link</span>
-          <textarea readOnly rows={3} value={address} />
-        </label>
-      </p>
+      <YourLink />
       <p>
         Please report what you did last, that link, and these words: “{sayFault(fault)}”.{' '}
         <a href={to('report-a-number/')} data-keep-path>

@@ -27,7 +27,13 @@ function Sheet() {
   const path = useStore($path);
   const report = useStore($report);
   const { answer: side, isOld } = useAnswer('side-by-side', path, report !== undefined);
-  if (!report || !side) return <p role="status">Working out whether it is worth it …</p>;
+  if (!report || !side) {
+    return (
+      <p role="status" class="until-drawn">
+        Working out whether it is worth it …
+      </p>
+    );
+  }
   return (
     <div aria-busy={isOld}>
       <PrintedHead report={report} />
