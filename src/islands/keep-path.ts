@@ -25,6 +25,13 @@ function carryAll(): void {
   for (const link of document.querySelectorAll<HTMLAnchorElement | SVGAElement>(links)) carry(link);
 }
 
+/** After the picture: a press carries its own link at once, and the address is written only after it is told. */
+let soon = 0;
+function carrySoon(): void {
+  window.clearTimeout(soon);
+  soon = window.setTimeout(carryAll, 100);
+}
+
 /** Goes to the target of a link inside the page; the path stays where it is, and Back leads to where the reader was. */
 function stayOnPage(link: HTMLAnchorElement, event: Event): void {
   const anchor = link.hash.slice(1);
@@ -65,6 +72,6 @@ function arrive(): void {
 
 arrive();
 carryAll();
-document.addEventListener('halfnut:path', carryAll);
+document.addEventListener('halfnut:path', carrySoon);
 for (const kind of ['click', 'auxclick', 'contextmenu', 'focusin'])
   document.addEventListener(kind, onPress, true);

@@ -10,6 +10,12 @@ const at = (place: string) => window.history.replaceState(null, '', place);
 const link = (id: string) => document.getElementById(id) as HTMLAnchorElement;
 const shown = vi.fn();
 
+/** The path was changed, and the picture after it is drawn. */
+async function changed(): Promise<void> {
+  document.dispatchEvent(new CustomEvent('halfnut:path'));
+  await new Promise((drawn) => setTimeout(drawn, 150));
+}
+
 beforeAll(async () => {
   Element.prototype.scrollIntoView = function scrolled(this: Element) {
     shown(this.id);
@@ -27,25 +33,25 @@ beforeEach(() => {
     <details><summary>More</summary><h2 id="part">Part</h2></details>`;
 });
 
-test('an anchor goes before the path, beside what the query holds', () => {
+test('an anchor goes before the path, beside what the query holds', async () => {
   at(`/book/?back=control${PATH}`);
-  document.dispatchEvent(new CustomEvent('halfnut:path'));
+  await changed();
   expect(link('plain').getAttribute('href')).toMatch(/\/plan\/#2\?s=light$/);
   expect(link('to-checks').getAttribute('href')).toMatch(/\/plan\/\?place=checks#2\?s=light$/);
   expect(link('asked').getAttribute('href')).toMatch(/\/lathe\/\?at=bore&place=swing#2\?s=light$/);
 });
 
-test('a link that was carried once keeps its place with the next path', () => {
+test('a link that was carried once keeps its place with the next path', async () => {
   at(`/book/${PATH}`);
-  document.dispatchEvent(new CustomEvent('halfnut:path'));
+  await changed();
   at('/book/#2?s=heavy;2?s=light');
   fireEvent.focusIn(link('to-checks'));
   expect(link('to-checks').getAttribute('href')).toMatch(/\/plan\/\?place=checks#2\?s=heavy$/);
 });
 
-test('without a path an anchor stays an anchor', () => {
+test('without a path an anchor stays an anchor', async () => {
   at('/book/#part');
-  document.dispatchEvent(new CustomEvent('halfnut:path'));
+  await changed();
   expect(link('to-checks').getAttribute('href')).toBe('/plan/#checks');
 });
 

@@ -79,6 +79,22 @@ function Lines({ report, isDated }: { report: Report; isDated: boolean }) {
   );
 }
 
+/** Drawn anew with new figures only: what is typed and ticked stands in its own part until they come. */
+function Parts({ report, isDated }: { report: Report; isDated: boolean }) {
+  return useMemo(
+    () => (
+      <>
+        {PARTS.map(({ what, Part }) => (
+          <Boundary key={what} what={what}>
+            <Part report={report} isDated={isDated} />
+          </Boundary>
+        ))}
+      </>
+    ),
+    [report, isDated],
+  );
+}
+
 /** What to buy on the path in the address: where each line stands, what it costs, and the files that carry it. */
 export function BuyList() {
   const { report, isDated } = useDated(useStore($report));
@@ -93,15 +109,7 @@ export function BuyList() {
       <EditionNote />
       <h1>Buy list</h1>
       <WithFigures what="the buy list">
-        {report ? (
-          PARTS.map(({ what, Part }) => (
-            <Boundary key={what} what={what}>
-              <Part report={report} isDated={isDated} />
-            </Boundary>
-          ))
-        ) : (
-          <Working />
-        )}
+        {report ? <Parts report={report} isDated={isDated} /> : <Working />}
         <Receipt />
       </WithFigures>
       <WhySheet />
