@@ -1,6 +1,6 @@
 // Lighthouse on the built site as a phone sees it: `npm run lighthouse`, after a build. It is fetched at the first run, at an
 // exact version, into a folder that git does not know: it is large, and no part of `npm ci`. Prints the four scores of the
-// pages that matter most and ends with 1 where one is under 100, naming what was found.
+// pages that matter most (of those named behind --, of all without) and ends with 1 where one is under 100, naming what was found.
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
@@ -71,6 +71,7 @@ function faultsOf({ audits, categories }: Report, category: string): string[] {
 const cells = (...texts: string[]) =>
   texts.map((text, at) => (at ? text.padStart(16) : text.padEnd(24))).join('');
 
+const wanted = process.argv.slice(2);
 const run = await lighthouse();
 const port = await freePort();
 const options = await findBrowser();
@@ -82,7 +83,7 @@ const { address, close } = await servePacked();
 let failed = false;
 
 console.log(cells('Lighthouse, phone', ...CATEGORIES));
-for (const kind of PAGES) {
+for (const kind of PAGES.filter((page) => wanted.length === 0 || wanted.includes(page))) {
   const found = await run(address + KINDS[kind], { port, logLevel: 'error', onlyCategories: CATEGORIES });
   if (!found) throw new Error(`Lighthouse said nothing of ${kind}`);
   const scores = CATEGORIES.map((name) => Math.round((found.lhr.categories[name]?.score ?? 0) * 100));

@@ -12,6 +12,7 @@ try {
     elsewhere: /^\d+\?./.test(fragment) && !isKept && !isSeen,
     remembered: fragment === '' && names.length > 0 && !isOurs,
     older: edition !== page.edition,
+    outline: fragment === '' && names.length === 0 && !isOurs,
   };
   page.expects = Object.keys(expected)
     .filter((notice) => expected[notice])

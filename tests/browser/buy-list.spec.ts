@@ -6,6 +6,7 @@ import { currentEdition } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { expect, test } from './fixtures.ts';
+import { toPaper } from './support/on-paper.ts';
 
 const path = { ...referencePaths[0]!.path, edition: currentEdition.edition };
 const report = evaluate(path, currentEdition);
@@ -161,7 +162,7 @@ test('where the browser keeps nothing, the list says so and works', { tag: '@onc
 
 test('printed, the list has every line with its quantity and a box to tick', async ({ page }) => {
   await openList(page);
-  await page.emulateMedia({ media: 'print' });
+  await toPaper(page);
   // biome-ignore lint/performance/useDomNodeTextContent: what is hidden on paper must not count
   const paper = (await page.locator('main').innerText()).replace(/\s+/g, ' ');
   for (const { name } of lines) expect(paper).toContain(name.replace(/\s+/g, ' '));

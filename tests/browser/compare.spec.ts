@@ -3,6 +3,7 @@ import { currentEdition } from '../../src/content/edition.ts';
 import { choosingOwners } from '../../src/content/owners-choosing.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { expect, expectNoAxeViolations, test } from './fixtures.ts';
+import { toPaper } from './support/on-paper.ts';
 
 const owner = choosingOwners.find(({ id }) => id === 'handles-on-the-only-lathe')!;
 const fragment = encodePath({ ...owner.path, edition: currentEdition.edition });
@@ -87,7 +88,7 @@ test('a path, a copy answered otherwise, why they differ, its answer tried and u
   expect(
     await theirs.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
   ).toBeLessThanOrEqual(0);
-  await theirs.emulateMedia({ media: 'print' });
+  await toPaper(theirs);
   await expect(theirs.locator('.link-text')).toContainText(';lubrication=one-shot-oiler');
   await expect(theirs.getByText(`Prices of edition ${currentEdition.edition}`)).toBeVisible();
   await expect(theirs.getByRole('button')).toHaveCount(0);

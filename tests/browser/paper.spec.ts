@@ -7,6 +7,7 @@ import { referencePaths } from '../../src/content/reference-paths.ts';
 import { pathFile } from '../../src/export/json.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { expect, test } from './fixtures.ts';
+import { onPaper } from './support/on-paper.ts';
 
 const { path } = referencePaths[0]!;
 const report = evaluate(path, currentEdition);
@@ -34,13 +35,6 @@ test.beforeEach(async ({ page }) => {
 });
 
 const squeezed = (text: string): string => text.replace(/\s+/g, ' ');
-
-/** What a reader finds on the paper; what is hidden there does not count. */
-const onPaper = async (page: Page): Promise<string> => {
-  await page.emulateMedia({ media: 'print' });
-  // biome-ignore lint/performance/useDomNodeTextContent: what is hidden on paper must not count
-  return squeezed(await page.locator('main').innerText());
-};
 
 async function worked(page: Page): Promise<void> {
   const long = { timeout: 60_000 };

@@ -10,6 +10,7 @@ import { currentEdition } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { expect, test } from './fixtures.ts';
+import { onPaper } from './support/on-paper.ts';
 
 // They cross several heavy pages each: time enough on a machine that does much else.
 test.describe.configure({ timeout: 120_000 });
@@ -30,15 +31,6 @@ async function type(page: Page, label: string | RegExp, text: string): Promise<v
   const field = page.getByLabel(label, { exact: true });
   await field.fill(text);
   await field.blur();
-}
-
-/** What a reader finds on paper. */
-async function onPaper(page: Page): Promise<string> {
-  await page.emulateMedia({ media: 'print' });
-  // biome-ignore lint/performance/useDomNodeTextContent: what is hidden on paper must not count
-  const paper = (await page.locator('main').innerText()).replace(/\s+/g, ' ');
-  await page.emulateMedia({ media: 'screen' });
-  return paper;
 }
 
 async function saved(page: Page, button: string): Promise<string> {
@@ -153,6 +145,7 @@ test.describe('a newcomer', { tag: '@phone' }, () => {
     await planDrawn(page);
     await expect(page.locator('.task-table .tick-box.is-done')).toHaveCount(1);
     expect(await onPaper(page)).toContain(first!.name);
+    await page.emulateMedia({ media: 'screen' });
   });
 });
 

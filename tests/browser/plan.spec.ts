@@ -5,6 +5,7 @@ import { referencePaths } from '../../src/content/reference-paths.ts';
 import { money } from '../../src/islands/shared/format.ts';
 import { encodePath } from '../../src/link/encode.ts';
 import { expect, test } from './fixtures.ts';
+import { toPaper } from './support/on-paper.ts';
 
 const { path } = referencePaths[0]!;
 const report: Report = evaluate(path, currentEdition);
@@ -48,7 +49,7 @@ test('printed, the sheet carries every task, box, part and the whole link', { ta
   page,
 }) => {
   await openPlan(page);
-  await page.emulateMedia({ media: 'print' });
+  await toPaper(page);
   // biome-ignore lint/performance/useDomNodeTextContent: what is hidden on paper must not count
   const paper = squeezed(await page.locator('main').innerText());
   for (const { name, test: proof } of tasks) {

@@ -2,7 +2,7 @@ import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { useAnswer } from '../ask/use-answer.ts';
-import { Outline } from '../plan/Outline.tsx';
+import { Outline, OutlineToCome } from '../plan/Outline.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
@@ -36,6 +36,7 @@ function Working() {
   return (
     <>
       <p role="status">Working out the calendar …</p>
+      <OutlineToCome />
       <noscript>
         <p>
           The sums of a calendar need JavaScript. The book and the method read without it; so do the

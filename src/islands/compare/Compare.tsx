@@ -9,6 +9,7 @@ import { Pickers } from '../beside/Pickers.tsx';
 import { useNarrow } from '../beside/use-narrow.ts';
 import { PHONE_COLUMNS } from '../beside/words.ts';
 import { Receipt } from '../guide/Receipt.tsx';
+import { Outline, OutlineToCome } from '../plan/Outline.tsx';
 import { Send } from '../share/Send.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
@@ -114,6 +115,7 @@ function WithReport({ report }: { report: Report }) {
     <>
       <PaperHead report={report} title="Side by side" page="compare/" tail={tail} />
       <h1>{TITLES[(others?.length ?? 0) + 1]}</h1>
+      <Outline report={report} />
       <p class="no-print">
         <Send path={path} others={beside} page="compare/" />
       </p>
@@ -140,7 +142,14 @@ export function Compare() {
       <Notices />
       <EditionNote />
       <WithFigures what="this page">
-        {report ? <WithReport report={report} /> : <p role="status">Working out your plan first …</p>}
+        {report ? (
+          <WithReport report={report} />
+        ) : (
+          <>
+            <p role="status">Working out your plan first …</p>
+            <OutlineToCome />
+          </>
+        )}
         <Receipt />
       </WithFigures>
     </div>

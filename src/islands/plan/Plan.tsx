@@ -18,7 +18,7 @@ import { Contents } from './Contents.tsx';
 import { Findings } from './Findings.tsx';
 import { BesideThePage, type Sheet } from './job.ts';
 import { Measure } from './Measure.tsx';
-import { Outline } from './Outline.tsx';
+import { Outline, OutlineToCome } from './Outline.tsx';
 import { PaperHead } from './PaperHead.tsx';
 import { $paper, watchPaper } from './paper.ts';
 import { Risks } from './Risks.tsx';
@@ -35,6 +35,7 @@ function Working() {
     <>
       <h1>Plan</h1>
       <p role="status">Working out the plan from your answers …</p>
+      <OutlineToCome />
       <noscript>
         <p>
           The sums of a plan need JavaScript. The book, the method and the safety page read without it; so do

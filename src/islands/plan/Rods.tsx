@@ -3,6 +3,7 @@ import type { Report, Spread } from '../../calc/evaluate.ts';
 import { saySpread } from '../guide/CardRods.tsx';
 import { $limits, type Limits } from '../preferences.ts';
 import { hoursMark, moneyMark, weeksMark } from '../shared/format.ts';
+import { Later } from '../shared/in-turn.tsx';
 import { MoneyRod } from '../shared/MoneyRod.tsx';
 import { to } from '../shared/places.ts';
 import { Rod } from '../shared/Rod.tsx';
@@ -71,14 +72,18 @@ export function Rods({ report }: { report: Report }) {
           mark={moneyMark}
           unitWord="dollars"
         />
-        <RodSection
-          name="hours"
-          title="Hours of your own"
-          spread={report.hours}
-          mark={hoursMark}
-          unitWord="hours"
-        />
-        <WeeksRod report={report} />
+        <Later>
+          <RodSection
+            name="hours"
+            title="Hours of your own"
+            spread={report.hours}
+            mark={hoursMark}
+            unitWord="hours"
+          />
+        </Later>
+        <Later>
+          <WeeksRod report={report} />
+        </Later>
       </div>
       <p class="small no-print">
         Too much of one of them?{' '}

@@ -1,4 +1,5 @@
 import { atom } from 'nanostores';
+import { drawAll } from '../shared/in-turn.tsx';
 
 /** What is printed of the sheet. Whatever a button chose, the browser's own command prints the whole plan. */
 export const paperSets = {
@@ -16,6 +17,8 @@ const nextFrame = (): Promise<void> => new Promise((done) => requestAnimationFra
 
 /** Prints one set and goes back to the whole plan afterwards. */
 export async function printSet(set: PaperSet): Promise<void> {
+  // A print from a script leaves no time to draw in.
+  drawAll();
   $paper.set(set);
   await nextFrame();
   await nextFrame();

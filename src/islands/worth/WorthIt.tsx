@@ -4,6 +4,7 @@ import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import { useAnswer } from '../ask/use-answer.ts';
 import { Receipt } from '../guide/Receipt.tsx';
+import { OutlineToCome } from '../plan/Outline.tsx';
 import { Boundary, WithFigures } from '../shared/Boundary.tsx';
 import { EditionNote } from '../shared/EditionNote.tsx';
 import { Notices } from '../shared/Notices.tsx';
@@ -29,9 +30,10 @@ function Sheet() {
   const { answer: side, isOld } = useAnswer('side-by-side', path, report !== undefined);
   if (!report || !side) {
     return (
-      <p role="status" class="until-drawn">
-        Working out whether it is worth it …
-      </p>
+      <div class="until-drawn">
+        <p role="status">Working out whether it is worth it …</p>
+        <OutlineToCome />
+      </div>
     );
   }
   return (
