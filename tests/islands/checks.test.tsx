@@ -1,11 +1,15 @@
 import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { atMost, between, type Check } from '../../src/calc/core/check.ts';
 import { assumed } from '../../src/calc/core/quantity.ts';
 import type { PlacedCheck, Report } from '../../src/calc/evaluate.ts';
 import { $accepted } from '../../src/islands/plan/acceptances.ts';
 import { Checks } from '../../src/islands/plan/Checks.tsx';
 import { checksByRoom } from '../../src/islands/plan/checks-by-room.ts';
+import { drawAll } from '../../src/islands/shared/in-turn.tsx';
+
+// Rows do not wait for their turn.
+beforeAll(drawAll);
 
 beforeEach(() => {
   window.localStorage.clear();

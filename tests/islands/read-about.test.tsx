@@ -1,6 +1,6 @@
 // What the plan and the buy list show of the book: quiet links to the topics, and a word where something is not on the path.
 import { cleanup, render, screen } from '@testing-library/preact';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, beforeAll, expect, test } from 'vitest';
 import { evaluate } from '../../src/calc/evaluate.ts';
 import { currentEdition } from '../../src/content/edition.ts';
 import { referencePaths } from '../../src/content/reference-paths.ts';
@@ -12,8 +12,12 @@ import { tasks } from '../../src/content/told/tasks.ts';
 import { Bill } from '../../src/islands/plan/Bill.tsx';
 import { Checks } from '../../src/islands/plan/Checks.tsx';
 import { Risks } from '../../src/islands/plan/Risks.tsx';
+import { drawAll } from '../../src/islands/shared/in-turn.tsx';
 import { ownPlace } from '../../src/islands/shared/places.ts';
 import { topicsOf } from '../../src/islands/shared/ReadAbout.tsx';
+
+// Rows do not wait for their turn.
+beforeAll(drawAll);
 
 afterEach(() => {
   cleanup();

@@ -1,30 +1,18 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
 import type { WorstBuild } from '../../calc/worst-builds.ts';
-import { money } from '../shared/format.ts';
-
-const dollars = (cents: number): string => money(cents / 100);
-
-/** Under ten dollars it is not worth a word. */
-const NEXT_TO_NOTHING = 1000;
-
-function restWords(cents: number): string {
-  if (Math.abs(cents) < NEXT_TO_NOTHING) return 'little else';
-  return cents < 0
-    ? `everything else ${dollars(-cents)} cheaper`
-    : `everything else ${dollars(cents)} dearer`;
-}
+import { buildWords } from './build-words.ts';
 
 function Build({ build }: { build: WorstBuild }) {
-  const { place, reasons, rest } = build;
-  const said = [...reasons.map(({ say, cents }) => `${say} (${dollars(cents)})`), restWords(rest)];
+  const { money, standing, reasons } = buildWords(build);
   return (
     <li>
-      <b>{dollars(build.money)}</b>, {place === 20 ? 'the dearest of the 20' : `number ${place} of the 20`}:{' '}
-      {said.join('; ')}.
+      <b>{money}</b>, {standing}: {reasons}.
     </li>
   );
 }
+
+const FIVE = 5;
 
 /** What the dear ones among the twenty have in common; worked out when somebody asks. */
 export function WorstBuilds({ report }: { report: Report }) {
@@ -34,7 +22,7 @@ export function WorstBuilds({ report }: { report: Report }) {
     if (!asked) return;
     let wanted = true;
     import('./worst.ts').then(({ worstOf }) => {
-      if (wanted) setBuilds(worstOf(report.path));
+      if (wanted) setBuilds(worstOf(report.path, FIVE));
     });
     return () => {
       wanted = false;

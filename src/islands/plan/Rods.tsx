@@ -1,4 +1,6 @@
 import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
 import type { Report, Spread } from '../../calc/evaluate.ts';
 import { saySpread } from '../guide/CardRods.tsx';
 import { $limits, type Limits } from '../preferences.ts';
@@ -9,6 +11,7 @@ import { to } from '../shared/places.ts';
 import { Rod } from '../shared/Rod.tsx';
 import { Why } from '../why/Why.tsx';
 import { keepsAnother } from './numbers.ts';
+import { OneByOne } from './OneByOne.tsx';
 
 const WIDTH = 372;
 const TOTAL = { money: 'money', hours: 'hours', weeks: 'weeks-out' } as const;
@@ -20,14 +23,18 @@ interface Props {
   readonly mark: (n: number) => string;
   readonly unitWord: string;
   readonly more?: string;
+  /** The washer that is looked at, from zero. */
+  readonly picked?: number | undefined;
+  readonly children?: ComponentChildren;
 }
 
-function RodSection({ name, title, spread, mark, unitWord, more }: Props) {
+function RodSection({ name, title, spread, mark, unitWord, more, picked, children }: Props) {
   const limit = useStore($limits)[name];
   const drawn = {
     values: [...spread.twenty],
     label: title,
     width: WIDTH,
+    picked,
     ...(limit === undefined ? {} : { limit }),
   };
   return (
@@ -42,7 +49,24 @@ function RodSection({ name, title, spread, mark, unitWord, more }: Props) {
           Why this much?
         </Why>
       </p>
+      {children}
     </section>
+  );
+}
+
+function MoneySection({ report }: { report: Report }) {
+  const [place, go] = useState<number>();
+  return (
+    <RodSection
+      name="money"
+      title="Money, everything in"
+      spread={report.money}
+      mark={moneyMark}
+      unitWord="dollars"
+      picked={place === undefined ? undefined : place - 1}
+    >
+      <OneByOne report={report} place={place} go={go} />
+    </RodSection>
   );
 }
 
@@ -65,13 +89,7 @@ export function Rods({ report }: { report: Report }) {
   return (
     <>
       <div class="rods" id="rods" tabIndex={-1}>
-        <RodSection
-          name="money"
-          title="Money, everything in"
-          spread={report.money}
-          mark={moneyMark}
-          unitWord="dollars"
-        />
+        <MoneySection report={report} />
         <Later>
           <RodSection
             name="hours"

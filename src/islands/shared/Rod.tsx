@@ -10,6 +10,8 @@ export interface RodProps {
   values: number[];
   /** The twenty as they stood before the last answer, drawn hollow underneath. */
   before?: number[];
+  /** The place of one that is looked at, from zero: a ring stands round it. */
+  picked?: number | undefined;
   /** The owner's own limit; the collar's left face stands on it. */
   limit?: number;
   format: (n: number) => string;
@@ -98,6 +100,14 @@ function Washers({ rod, y, hatch }: { rod: RodLayout; y: number; hatch: string }
   );
 }
 
+function Ring({ rod, at, y }: { rod: RodLayout; at: number; y: number }) {
+  const washer = rod.washers[at];
+  if (!washer) return null;
+  return (
+    <circle class="washer-picked" cx={washer.x} cy={y - washer.row * rod.pitch} r={rod.column / 2 + 2} />
+  );
+}
+
 function Collar({
   rod,
   top,
@@ -155,6 +165,7 @@ export function Rod(props: RodProps) {
       </defs>
       <Shaft width={width} y={axis} />
       <Washers rod={rod} y={axis} hatch={`url(#${hatch})`} />
+      {props.picked === undefined ? null : <Ring rod={rod} at={props.picked} y={axis} />}
       {rod.collarX === undefined ? null : <Collar rod={rod} top={top} y={axis} sides={props.sides} />}
       {before.length > 0 ? <Before rod={rod} y={under} /> : null}
       <ScaleLine rod={rod} y={scale} format={format} />
