@@ -6,6 +6,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { chunkGroups } from './src/found/chunks.ts';
+import { inHead } from './src/found/in-head.ts';
 import { found } from './src/found/integration.ts';
 import { offline } from './src/offline/integration.ts';
 
@@ -21,8 +22,8 @@ const WORKED_OUT = [
 const worked = WORKED_OUT.map((name) => fileURLToPath(new URL(`./src/${name}.ts`, import.meta.url)));
 
 /** The scripts that stand in the head of a page, as they are printed there. */
-const inHead = ['first-colours', 'expected-notice'].map((name) =>
-  readFileSync(new URL(`./src/layouts/${name}.js`, import.meta.url)),
+const headScripts = ['first-colours', 'expected-notice'].map((name) =>
+  inHead(readFileSync(new URL(`./src/layouts/${name}.js`, import.meta.url), 'utf8')),
 );
 const hashOf = (script) => `sha256-${createHash('sha256').update(script).digest('base64')}`;
 
@@ -93,7 +94,7 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
-      scriptDirective: { hashes: inHead.map(hashOf) },
+      scriptDirective: { hashes: headScripts.map(hashOf) },
       directives: [
         "default-src 'none'",
         "img-src 'self' data:",
