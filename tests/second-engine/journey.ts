@@ -30,6 +30,8 @@ async function goesOn(tab: Tab): Promise<void> {
   await tab.value<boolean>(
     "([...document.querySelectorAll('a')].find((a) => /^Continue/.test(a.textContent.trim())).id = 'on', true)",
   );
+  // What the other answers would do is drawn anew, which moves what stands below.
+  await tab.until("!document.querySelector('.option-effect.is-old')");
   await tab.click('#on');
   await tab.until("!location.pathname.includes('which-lathe') && document.querySelector('.option input')");
   const hash = await tab.value<string>(HASH);
