@@ -1,8 +1,10 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
 import type { Report, Spread } from '../../calc/evaluate.ts';
 import type { TotalId } from '../../calc/why-number.ts';
 import { $limits, type Limits } from '../preferences.ts';
+import { $shown } from '../shared/currency.ts';
 import {
   countWithin,
   exactMoney,
@@ -16,9 +18,10 @@ import {
   weeksMark,
   weeksRange,
 } from '../shared/format.ts';
+import { useInTurn } from '../shared/in-turn.tsx';
 import { MoneyRod } from '../shared/MoneyRod.tsx';
 import { Rod } from '../shared/Rod.tsx';
-import { $receipts } from '../stores.ts';
+import { $receipts, $report } from '../stores.ts';
 import { Why } from '../why/Why.tsx';
 import { LimitField } from './LimitField.tsx';
 
@@ -126,33 +129,33 @@ function before(name: keyof Limits): readonly number[] {
   return same ? [] : old;
 }
 
-/** Money, hours and weeks as twenty washers each, with the owner's limits and a sentence. */
-export function CardRods({ report }: { report: Report | undefined }) {
-  const limits = useStore($limits);
+/** Each in a turn of its own: three at once would hold up the answer that is being given. */
+function OneRod({ about }: { about: Measured }) {
+  const report = useInTurn($report);
+  const limit = useStore($limits)[about.name];
   useStore($receipts);
+  useStore($shown);
+  const spread = report && spreadOf(report, about.name);
   return (
-    <>
-      {MEASURED.map((about) => {
-        const spread = report && spreadOf(report, about.name);
-        const limit = limits[about.name];
-        return (
-          <Section key={about.name} about={about}>
-            {spread ? (
-              <>
-                <CardRod about={about} spread={spread} limit={limit} />
-                <p>{saySpread(spread, about.name, limit)}</p>
-                <p>
-                  <Why asked={{ kind: 'total', id: about.total }} name={about.label}>
-                    Why this much?
-                  </Why>
-                </p>
-              </>
-            ) : (
-              <div class="rod-place" />
-            )}
-          </Section>
-        );
-      })}
-    </>
+    <Section about={about}>
+      {spread ? (
+        <>
+          <CardRod about={about} spread={spread} limit={limit} />
+          <p>{saySpread(spread, about.name, limit)}</p>
+          <p>
+            <Why asked={{ kind: 'total', id: about.total }} name={about.label}>
+              Why this much?
+            </Why>
+          </p>
+        </>
+      ) : (
+        <div class="rod-place" />
+      )}
+    </Section>
   );
+}
+
+/** Money, hours and weeks as twenty washers each, with the owner's limits and a sentence. */
+export function CardRods() {
+  return useMemo(() => MEASURED.map((about) => <OneRod key={about.name} about={about} />), []);
 }

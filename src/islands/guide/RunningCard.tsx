@@ -25,7 +25,7 @@ export function RunningCard() {
         <p>The sums need JavaScript. The questions, the answers and the book read without it.</p>
       </noscript>
       <div class="card-sections">
-        <CardRods report={report} />
+        <CardRods />
         {report ? (
           <>
             <CardYearly report={report} />
