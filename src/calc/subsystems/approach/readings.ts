@@ -153,7 +153,7 @@ const calibrated: readonly Reading[] = [
     where: 'from both sides, three places',
     places: 3,
     when: carriageDriven,
-    atMost: homeSpread.carriage,
+    atMost: mm(0.05),
     good: mm(0.02),
     points: play,
   },
