@@ -4,6 +4,7 @@ import type { Path } from '../../calc/core/path.ts';
 import type { Report } from '../../calc/evaluate.ts';
 import type { DesignFigures } from '../../calc/why-number.ts';
 import type { Calendar, StagedOrAtOnce, StopPlan, Working } from '../../calc/working.ts';
+import type { WorstBuild } from '../../calc/worst-builds.ts';
 import { fetched } from './fetched.ts';
 
 /** What takes too long to work out between two frames, by name. */
@@ -23,6 +24,8 @@ export interface Answers {
   readonly 'today-money': number;
   readonly comparison: Comparison;
   readonly 'why-differ': WhyDiffer;
+  /** The twenty ways with what made each what it is, dearest first. */
+  readonly dearest: readonly WorstBuild[];
   /** Figures of design and lathe, SI; what does not arise on the path is left out. */
   readonly design: DesignFigures;
 }
@@ -69,6 +72,7 @@ const places: { readonly [Name in AnswerName]: () => Promise<{ readonly answers:
   comparison: aboutColumns,
   'why-differ': aboutColumns,
   'today-money': aboutAll,
+  dearest: () => import('./answers-dearest.ts'),
   design: () => import('./answers-design.ts'),
 };
 

@@ -1,6 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
 import type { WorstBuild } from '../../calc/worst-builds.ts';
+import { useAnswer } from '../ask/use-answer.ts';
 import { buildWords } from './build-words.ts';
 
 function Build({ build }: { build: WorstBuild }) {
@@ -17,17 +18,8 @@ const FIVE = 5;
 /** What the dear ones among the twenty have in common; worked out when somebody asks. */
 export function WorstBuilds({ report }: { report: Report }) {
   const [asked, setAsked] = useState(false);
-  const [builds, setBuilds] = useState<readonly WorstBuild[]>();
-  useEffect(() => {
-    if (!asked) return;
-    let wanted = true;
-    import('./worst.ts').then(({ worstOf }) => {
-      if (wanted) setBuilds(worstOf(report.path, FIVE));
-    });
-    return () => {
-      wanted = false;
-    };
-  }, [asked, report]);
+  const { answer } = useAnswer('dearest', report.path, asked);
+  const builds = answer?.slice(0, FIVE);
   return (
     <section class="rule-section" id="dear-ones" tabIndex={-1}>
       <h2>Why the dear ones are dear</h2>

@@ -1,7 +1,8 @@
 import type { Ref } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Report } from '../../calc/evaluate.ts';
 import type { WorstBuild } from '../../calc/worst-builds.ts';
+import { useAnswer } from '../ask/use-answer.ts';
 import { buildWords } from '../buy/build-words.ts';
 
 const ALL = 20;
@@ -11,24 +12,6 @@ interface Props {
   /** The place of the one that is looked at, 20 for the dearest; undefined while nobody looks. */
   readonly place: number | undefined;
   readonly go: (place: number | undefined) => void;
-}
-
-/** The twenty, worked out once somebody looks at one of them, and again where the plan changes. */
-function useBuilds({ report, place }: Pick<Props, 'report' | 'place'>): readonly WorstBuild[] | undefined {
-  const [builds, setBuilds] = useState<readonly WorstBuild[]>();
-  const isWanted = place !== undefined;
-  useEffect(() => {
-    if (!isWanted) return;
-    let wanted = true;
-    setBuilds(undefined);
-    import('../buy/worst.ts').then(({ worstOf }) => {
-      if (wanted) setBuilds(worstOf(report.path, ALL));
-    });
-    return () => {
-      wanted = false;
-    };
-  }, [report, isWanted]);
-  return builds;
 }
 
 function Said({ build }: { build: WorstBuild | undefined }) {
@@ -66,8 +49,8 @@ function Step({ name, to, go, button }: StepProps) {
 
 /** The twenty washers one by one, each with what made it so. */
 export function OneByOne({ report, place, go }: Props) {
-  const builds = useBuilds({ report, place });
   const isOpen = place !== undefined;
+  const { answer: builds } = useAnswer('dearest', report.path, isOpen);
   const [door, first] = [useRef<HTMLButtonElement>(null), useRef<HTMLButtonElement>(null)];
   const was = useRef(isOpen);
   useEffect(() => {
