@@ -30,7 +30,7 @@ export interface Tab {
   value<Value extends string | number | boolean>(expression: string): Promise<Value>;
   /** Waits until the expression is true in the page. */
   until(expression: string): Promise<void>;
-  /** Scrolls to the first element of the selector and clicks into its middle with a real pointer. */
+  /** Scrolls to the first element of the selector and clicks into its middle with a real pointer, once it stands still. */
   click(selector: string): Promise<void>;
   /** Requests to other places, errors and refusals of the policy so far. */
   readonly problems: readonly string[];
@@ -120,11 +120,19 @@ export async function firstTab(address: string, origin: string): Promise<Tab> {
     }
   };
 
+  /** Once what is drawn late no longer moves it, as a hand would wait. */
+  const stands = (element: string): Promise<void> =>
+    until(`((top) => top === window.stoodAt || (window.stoodAt = top, false))(
+      String([${element}.getBoundingClientRect().top, scrollY, document.body.scrollHeight]))`);
+
   const click = async (selector: string): Promise<void> => {
     const found = `document.querySelector(${JSON.stringify(selector)})`;
     await until(`${found} && !document.querySelector('astro-island[ssr]')`);
-    const where = await value<string>(`(() => { const e = ${found}; e.scrollIntoView({ block: 'center' });
-      const r = e.getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height / 2].map(Math.round).join() })()`);
+    await value<boolean>(`(${found}.scrollIntoView({ block: 'center' }), delete window.stoodAt)`);
+    await stands(found);
+    const where = await value<string>(
+      `(() => { const r = ${found}.getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height / 2].map(Math.round).join() })()`,
+    );
     const [x, y] = where.split(',').map(Number);
     const pointer = [
       { type: 'pointerMove', x, y, origin: 'viewport' },

@@ -30,10 +30,7 @@ async function goesOn(tab: Tab): Promise<void> {
   await tab.value<boolean>(
     "([...document.querySelectorAll('a')].find((a) => /^Continue/.test(a.textContent.trim())).id = 'on', true)",
   );
-  // What the other answers would do is drawn anew, which moves what stands below.
-  await tab.until("!document.querySelector('.option-effect.is-old')");
-  // By the element, not by where it stood: what comes late above it may move it between the look and the press.
-  await tab.value<boolean>("(document.querySelector('#on').click(), true)");
+  await tab.click('#on');
   await tab.until("!location.pathname.includes('which-lathe') && document.querySelector('.option input')");
   const hash = await tab.value<string>(HASH);
   assert.match(hash, /which-lathe=spare-lathe/);
