@@ -11,14 +11,14 @@ import { machineOf } from './facts.ts';
 
 export type { Reason } from './cost/build-reasons.ts';
 
-/** One of the twenty shown builds and why it is dear. Whole cents; above = the reasons and the rest, exactly. */
+/** One of the twenty shown builds and why it costs what it does. Whole cents; above = the reasons and the rest, exactly. */
 export interface WorstBuild {
   /** Place among the twenty, 20 for the dearest. */
   readonly place: number;
   readonly money: number;
   /** What it costs beyond average prices with nothing going wrong. */
   readonly above: number;
-  /** The largest reasons, at most three, largest first; each makes it dearer. */
+  /** The largest reasons, at most three, largest first; below zero where one makes it cheaper. */
   readonly reasons: readonly Reason[];
   /** Everything else that moved it, in one sum. */
   readonly rest: number;
@@ -46,8 +46,8 @@ function explained(
 ): WorstBuild {
   const above = totals.money[build]! - base.goods - base.landed - base.credits;
   const reasons = all
-    .filter(({ cents }) => cents >= WORTH_SAYING)
-    .sort((a, b) => b.cents - a.cents)
+    .filter(({ cents }) => Math.abs(cents) >= WORTH_SAYING)
+    .sort((a, b) => Math.abs(b.cents) - Math.abs(a.cents))
     .slice(0, MOST_REASONS);
   const said = reasons.reduce((sum, { cents }) => sum + cents, 0);
   return { place, money: totals.money[build]!, above, reasons, rest: above - said };

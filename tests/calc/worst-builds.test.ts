@@ -20,7 +20,9 @@ const [reference] = referencePaths;
 function checkSums(builds: readonly WorstBuild[]): void {
   for (const { above, reasons, rest } of builds) {
     expect(reasons.reduce((sum, { cents }) => sum + cents, rest)).toBe(above);
-    for (const { cents, say } of reasons) expect(cents, say).toBeGreaterThan(0);
+    const sizes = reasons.map(({ cents }) => Math.abs(cents));
+    expect(sizes).toEqual([...sizes].sort((a, b) => b - a));
+    for (const size of sizes) expect(size).toBeGreaterThanOrEqual(1000);
     expect(reasons.length).toBeLessThanOrEqual(3);
   }
   const money = builds.map((build) => build.money);
@@ -52,6 +54,12 @@ describe('the worst builds', () => {
     expect(worst!.reasons.some(({ kind }) => kind === 'risk')).toBe(true);
     expect(worst!.above).toBeGreaterThan(0);
     expect(worst!.reasons.every(({ kind }) => kind !== 'answers')).toBe(true);
+  });
+
+  test('the cheapest says what made it cheap', () => {
+    const cheapest = worstBuilds(reference!.path, currentEdition, 20).at(-1)!;
+    expect(cheapest.reasons[0]!.cents).toBeLessThan(0);
+    expect(cheapest.reasons[0]!.say).toMatch(/^shop prices \d+ % below the usual/);
   });
 
   test('with a flat allowance no risk is named', () => {

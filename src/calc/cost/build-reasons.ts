@@ -90,13 +90,14 @@ export function reasonsOf(
   build: number,
 ): Reason[] {
   const goods = totals.goods[build]! + totals.local[build]!;
+  const credits = totals.credits[build]! - base.credits;
   return [
     ...troubles(totals, way, edition, build),
     ...goodsReasons(goods, totals.landed[build]!, goodsOf(way), base),
     {
       kind: 'credits',
-      say: 'old parts sell for less than usual',
-      cents: totals.credits[build]! - base.credits,
+      say: `old parts sell for ${credits < 0 ? 'more' : 'less'} than usual`,
+      cents: credits,
     },
   ];
 }

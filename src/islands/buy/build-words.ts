@@ -6,12 +6,11 @@ const dollars = (cents: number): string => money(cents / 100);
 /** Under ten dollars it is not worth a word. */
 const NEXT_TO_NOTHING = 1000;
 
-function restWords(cents: number): string {
-  if (Math.abs(cents) < NEXT_TO_NOTHING) return 'little else';
-  return cents < 0
-    ? `everything else ${dollars(-cents)} cheaper`
-    : `everything else ${dollars(cents)} dearer`;
-}
+/** "$230 dearer" */
+const moved = (cents: number): string => `${dollars(Math.abs(cents))} ${cents < 0 ? 'cheaper' : 'dearer'}`;
+
+const restWords = (cents: number): string =>
+  Math.abs(cents) < NEXT_TO_NOTHING ? 'little else' : `everything else ${moved(cents)}`;
 
 const standing = (place: number): string => {
   if (place === 20) return 'the dearest of the 20';
@@ -19,10 +18,8 @@ const standing = (place: number): string => {
 };
 
 /** What one of the twenty comes to, where it stands, and what made it so. */
-export const buildWords = ({ place, money: cents, reasons, rest }: WorstBuild) => ({
-  money: dollars(cents),
+export const buildWords = ({ place, money: all, reasons, rest }: WorstBuild) => ({
+  money: dollars(all),
   standing: standing(place),
-  reasons: [...reasons.map(({ say, cents: dearer }) => `${say} (${dollars(dearer)})`), restWords(rest)].join(
-    '; ',
-  ),
+  reasons: [...reasons.map(({ say, cents }) => `${say} (${moved(cents)})`), restWords(rest)].join('; '),
 });

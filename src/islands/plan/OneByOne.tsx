@@ -62,7 +62,7 @@ export function OneByOne({ report, place, go }: Props) {
     return (
       <p class="small no-print">
         <button type="button" class="link-button" ref={door} onClick={() => go(ALL)}>
-          The 20 ways one by one, and what makes them dear
+          The 20 ways one by one, and what makes them dear or cheap
         </button>
       </p>
     );
