@@ -88,11 +88,22 @@ test('a link of an older edition says what today’s prices would make of it, an
   await expect(note).toBeVisible();
 });
 
-test('a plan of a whole link folds and unfolds on a phone', { tag: '@phone' }, async ({ page }) => {
+test('on a phone a part is drawn when it is opened, and all of it on paper', { tag: '@phone' }, async ({
+  page,
+}) => {
   await openPlan(page);
-  const first = page.getByRole('button', { name: /^Show \d+ tasks?$/ }).first();
-  await first.click();
-  await expect(page.locator('.task-table').first()).toBeVisible();
+  expect(await page.locator('.task').count()).toBe(0);
+  const [first] = report.stages;
+  await page
+    .getByRole('button', { name: /^Show \d+ tasks?$/ })
+    .first()
+    .click();
+  await expect(page.locator('.task')).toHaveCount(first!.tasks.length);
+  await expect(page.locator('.task').last()).toBeVisible();
+  await toPaper(page);
+  await expect(page.locator('.task')).toHaveCount(tasks.length);
+  const bill = await said(page, '#parts');
+  for (const { name } of report.bill.once) expect(bill).toContain(squeezed(name));
 });
 
 test.describe('a missing page', () => {

@@ -46,11 +46,11 @@ function Open({ report }: { report: Report }) {
           </tr>
         </thead>
         <tbody>
-          {report.choices
-            .filter(({ decision }) => open.has(decision))
-            .map((choice) => (
-              <OpenRow key={choice.decision} choice={choice} />
-            ))}
+          {fold.drawn
+            ? report.choices
+                .filter(({ decision }) => open.has(decision))
+                .map((choice) => <OpenRow key={choice.decision} choice={choice} />)
+            : null}
         </tbody>
       </table>
     </>

@@ -23,11 +23,13 @@ function Group({ name, lines }: { name: string; lines: readonly BillLine[] }) {
           {name} <FoldButton fold={fold} what={counted(lines.length, 'line')} />
         </th>
       </tr>
-      {lines.map((line) => (
-        <Later key={line.part}>
-          <BillRow line={line} />
-        </Later>
-      ))}
+      {fold.drawn
+        ? lines.map((line) => (
+            <Later key={line.part}>
+              <BillRow line={line} />
+            </Later>
+          ))
+        : null}
     </tbody>
   );
 }

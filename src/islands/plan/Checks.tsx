@@ -97,9 +97,11 @@ function Row({ check, ...shown }: { check: PlacedCheck } & Shown) {
   );
 }
 
+const asksForSomething = ({ result }: Check): boolean => result === 'stop' || result === 'look';
+
 /** A fold hides what is in order; what asks for something stays in sight. */
 function Folded({ checks: all, fold }: Pick<RoomOfChecks, 'checks'> & { fold: ReturnType<typeof useFold> }) {
-  const shown = all.filter(({ result }) => result === 'stop' || result === 'look').length;
+  const shown = all.filter(asksForSomething).length;
   if (shown === all.length) return null;
   return (
     <FoldButton
@@ -119,11 +121,13 @@ function Room({ room, ...shown }: { room: RoomOfChecks } & Shown) {
           {room.name} <Folded checks={room.checks} fold={fold} />
         </th>
       </tr>
-      {room.checks.map((check) => (
-        <Later key={check.id}>
-          <Row check={check} {...shown} />
-        </Later>
-      ))}
+      {room.checks
+        .filter((check) => fold.drawn || asksForSomething(check))
+        .map((check) => (
+          <Later key={check.id}>
+            <Row check={check} {...shown} />
+          </Later>
+        ))}
     </tbody>
   );
 }

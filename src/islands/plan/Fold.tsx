@@ -1,16 +1,42 @@
-import { useState } from 'preact/hooks';
+import { useStore } from '@nanostores/preact';
+import { atom } from 'nanostores';
+import { useRef, useState } from 'preact/hooks';
+import { $everything } from '../shared/in-turn.tsx';
+
+/** As the style sheet folds. */
+const FOLDS = 'screen and (max-width: 68.74rem)';
+
+/** Whether long parts fold on this screen. */
+const $folds = atom(false);
+
+if (typeof window !== 'undefined') {
+  const narrow = window.matchMedia(FOLDS);
+  const look = (): void => $folds.set(narrow.matches);
+  narrow.addEventListener('change', look);
+  look();
+}
 
 interface Fold {
   readonly open: boolean;
   readonly toggle: () => void;
   /** "is-shut" on a phone or tablet until it is opened; wide screens and paper always show everything. */
   readonly shutClass: string;
+  /** Whether what folds has ever been in sight: until then a phone is spared drawing it. */
+  readonly drawn: boolean;
 }
 
 /** Whether a long part of the sheet is unfolded on a phone or tablet, where one part at a time fits. */
 export function useFold(startsOpen = false): Fold {
   const [open, setOpen] = useState(startsOpen);
-  return { open, toggle: () => setOpen((was) => !was), shutClass: open ? '' : ' is-shut' };
+  const [folds, everything] = [useStore($folds), useStore($everything)];
+  const drawn = useRef(false);
+  drawn.current ||= open || !folds || everything;
+  return {
+    open,
+    toggle: () => setOpen((was) => !was),
+    shutClass: open ? '' : ' is-shut',
+    drawn: drawn.current,
+  };
 }
 
 /** Folds a part in and out; phones and tablets show it. */

@@ -74,20 +74,22 @@ function Table({ report, lines }: { report: Sheet['report']; lines: readonly She
           </tr>
         </thead>
         <tbody>
-          {lines.map((line, at) => {
-            const stage = wantedAt(report, line.task);
-            const isFirst = lines[at - 1]?.task !== line.task;
-            return (
-              <Later key={line.id}>
-                <Row
-                  line={line}
-                  number={numbers.get(line.task)}
-                  wanted={stage ? `stage ${stage.number}` : 'the hold point'}
-                  test={isFirst ? tasks.get(line.task)?.test : undefined}
-                />
-              </Later>
-            );
-          })}
+          {fold.drawn
+            ? lines.map((line, at) => {
+                const stage = wantedAt(report, line.task);
+                const isFirst = lines[at - 1]?.task !== line.task;
+                return (
+                  <Later key={line.id}>
+                    <Row
+                      line={line}
+                      number={numbers.get(line.task)}
+                      wanted={stage ? `stage ${stage.number}` : 'the hold point'}
+                      test={isFirst ? tasks.get(line.task)?.test : undefined}
+                    />
+                  </Later>
+                );
+              })
+            : null}
         </tbody>
       </table>
     </>

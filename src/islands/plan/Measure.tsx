@@ -56,11 +56,13 @@ function OnTheWay({ report, readings, names }: Pick<Sheet, 'report'> & ListProps
       <h3>On the way and in commissioning, in the order of work</h3>
       <FoldButton fold={fold} what={counted(readings.length, 'reading')} />
       <ReadingTable label="Readings in the order of work" shutClass={fold.shutClass}>
-        {tasks.map((task) => (
-          <Later key={task.id}>
-            <TaskGroup task={task} readings={asked(task)} names={names} done={task.id in done} />
-          </Later>
-        ))}
+        {fold.drawn
+          ? tasks.map((task) => (
+              <Later key={task.id}>
+                <TaskGroup task={task} readings={asked(task)} names={names} done={task.id in done} />
+              </Later>
+            ))
+          : null}
       </ReadingTable>
     </>
   );
@@ -81,9 +83,11 @@ function List({ title, readings, names }: { title: string } & ListProps) {
       <FoldButton fold={fold} what={counted(readings.length, 'reading')} />
       <ReadingTable label={title} shutClass={fold.shutClass}>
         <tbody>
-          {readings.map((reading) => (
-            <ReadingRow key={reading.id} reading={reading} names={names} units={units} />
-          ))}
+          {fold.drawn
+            ? readings.map((reading) => (
+                <ReadingRow key={reading.id} reading={reading} names={names} units={units} />
+              ))
+            : null}
         </tbody>
       </ReadingTable>
     </>

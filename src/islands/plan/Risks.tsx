@@ -140,11 +140,13 @@ export function Risks({ report }: { report: Report }) {
       >
         <ColumnHeads heads={HEADS} />
         <tbody>
-          {others.map((risk) => (
-            <Later key={risk.id}>
-              <Row risk={risk} />
-            </Later>
-          ))}
+          {fold.drawn
+            ? others.map((risk) => (
+                <Later key={risk.id}>
+                  <Row risk={risk} />
+                </Later>
+              ))
+            : null}
         </tbody>
       </table>
     </section>

@@ -77,11 +77,13 @@ function Group({ group, settings }: { group: SettingGroup; settings: readonly Se
           <Topics about={topicsOn(group)} />
         </th>
       </tr>
-      {settings.map((setting) => (
-        <Later key={setting.id}>
-          <Row setting={setting} group={name} />
-        </Later>
-      ))}
+      {fold.drawn
+        ? settings.map((setting) => (
+            <Later key={setting.id}>
+              <Row setting={setting} group={name} />
+            </Later>
+          ))
+        : null}
     </tbody>
   );
 }

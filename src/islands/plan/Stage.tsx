@@ -1,5 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
+import type { Progress } from '../../calc/core/progress.ts';
 import type { StagePlan } from '../../calc/evaluate.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
 import { counted, middleHalf, moneyRange } from '../shared/format.ts';
@@ -65,33 +66,36 @@ function Rail({ stage }: { stage: StagePlan }) {
   );
 }
 
+/** "12 tasks, 3 of them done". */
+function tasksSaid(ids: readonly string[], done: Progress['done']): string {
+  const ticked = ids.filter((id) => id in done).length;
+  return `${counted(ids.length, 'task')}${ticked > 0 ? `, ${ticked} of them done` : ''}`;
+}
+
 /** One stage: what it costs on the left, what to do in the middle, how you know on the right. */
 export function Stage({ stage, numbers, report, stopWork }: Props) {
   const ids = stage.tasks.map(({ id }) => id);
   const fold = useFold(isAskedFor('task', ids));
+  const done = report.path.progress?.done ?? {};
   // A fold moves no task: they are not drawn anew.
   const tasks = useMemo(
-    () => (
-      <>
-        <div class="stage-main">
-          <TaskTable
-            stage={stage}
-            numbers={numbers}
-            done={report.path.progress?.done ?? {}}
-            stopWork={stopWork}
-          />
-        </div>
-        <div class="stage-proof">
-          <Later>
-            <Proof tasks={stage.tasks} numbers={numbers} />
-          </Later>
-          <Later>
-            <StageRisks risks={report.risks} stage={stage.id} />
-          </Later>
-        </div>
-      </>
-    ),
-    [stage, numbers, report, stopWork],
+    () =>
+      fold.drawn ? (
+        <>
+          <div class="stage-main">
+            <TaskTable stage={stage} numbers={numbers} done={done} stopWork={stopWork} />
+          </div>
+          <div class="stage-proof">
+            <Later>
+              <Proof tasks={stage.tasks} numbers={numbers} />
+            </Later>
+            <Later>
+              <StageRisks risks={report.risks} stage={stage.id} />
+            </Later>
+          </div>
+        </>
+      ) : null,
+    [stage, numbers, report, stopWork, fold.drawn],
   );
   return (
     <section
@@ -100,7 +104,7 @@ export function Stage({ stage, numbers, report, stopWork }: Props) {
       aria-label={`Stage ${stage.number}, ${stage.name}`}
     >
       <Rail stage={stage} />
-      <FoldButton fold={fold} what={counted(stage.tasks.length, 'task')} />
+      <FoldButton fold={fold} what={tasksSaid(ids, done)} />
       {tasks}
     </section>
   );

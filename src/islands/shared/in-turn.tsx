@@ -1,4 +1,4 @@
-import type { ReadableAtom } from 'nanostores';
+import { atom, type ReadableAtom } from 'nanostores';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { onPrint } from './on-print.ts';
@@ -10,9 +10,10 @@ const BUDGET = 4;
 const waiting: (() => void)[] = [];
 /** Where the next to wait is put: parts of a part come before what follows it. */
 let place = 0;
-/** Paper does not wait: from then on everything is drawn at once. */
-let atOnce = false;
 let going = false;
+
+/** Paper does not wait, and folds nothing away: from then on everything is drawn, at once. */
+export const $everything = atom(false);
 
 /** Draws for a while, then lets the page answer. */
 function goOn(until = performance.now() + BUDGET): void {
@@ -27,12 +28,12 @@ function goOn(until = performance.now() + BUDGET): void {
 
 /** Draws whatever waits: paper shows all of it. */
 export function drawAll(): void {
-  atOnce = true;
+  $everything.set(true);
   for (const draw of waiting.splice(0)) draw();
 }
 
 function wait(draw: () => void): () => void {
-  if (atOnce) {
+  if ($everything.get()) {
     draw();
     return () => {};
   }
@@ -57,7 +58,7 @@ if (typeof window !== 'undefined') onPrint(drawAll);
  * before the last is there.
  */
 export function Later({ children }: { children: ComponentChildren }) {
-  const [drawn, setDrawn] = useState(atOnce);
+  const [drawn, setDrawn] = useState($everything.get());
   useLayoutEffect(() => (drawn ? undefined : wait(() => setDrawn(true))), []);
   return drawn ? children : null;
 }
