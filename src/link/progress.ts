@@ -90,17 +90,14 @@ export function readProgressPair(
   key: ProgressKey,
   value: string,
 ): { readonly progress: Partial<Progress>; readonly odd: readonly string[] } {
-  const odd: string[] = [];
-  const entries = value
-    .split(',')
-    .filter((piece) => piece !== '')
-    .slice(0, MOST)
-    .flatMap((piece): [string, unknown][] => {
-      const [written = '', said = ''] = piece.split(':');
-      const id = nowCalled(written);
-      const read = isId(id) ? readers[key](said) : undefined;
-      if (read === undefined) odd.push(piece);
-      return read === undefined ? [] : [[id, read]];
-    });
+  const pieces = value.split(',').filter((piece) => piece !== '');
+  const odd = pieces.slice(MOST);
+  const entries = pieces.slice(0, MOST).flatMap((piece): [string, unknown][] => {
+    const [written = '', said = ''] = piece.split(':');
+    const id = nowCalled(written);
+    const read = isId(id) ? readers[key](said) : undefined;
+    if (read === undefined) odd.push(piece);
+    return read === undefined ? [] : [[id, read]];
+  });
   return { progress: { [groupOf[key]]: Object.fromEntries(entries) }, odd };
 }

@@ -91,10 +91,8 @@ function readFamily(text: string, at: number): Family | undefined {
   const { setUpByHand, piece, firstSetUp, setUp, attended, ...rest } = words;
   const byHand = { setUp: setUpByHand, piece };
   const family = { name: familyName(at), ...rest, byHand, byProgram: { firstSetUp, setUp, attended } };
-  const isWhole = [family.piecesPerBatch, family.batchesPerYear, ...Object.values(byHand)]
-    .concat(Object.values(family.byProgram))
-    .every((value) => value !== undefined);
-  return isWhole && isFamily(family as Family) ? (family as Family) : undefined;
+  // What is missing is no number, so that no family is made of it.
+  return isFamily(family as Family) ? (family as Family) : undefined;
 }
 
 const readShare = (text: string): number | undefined => readWithin(text, 0, 1);
