@@ -30,6 +30,7 @@ export default {
   coverageAnalysis: 'perTest',
   concurrency: 2,
   timeoutMS: 10_000,
+  dryRunTimeoutMinutes: 20,
   incremental: true,
   incrementalFile: `${cache}.json`,
   reporters: ['clear-text', 'html'],

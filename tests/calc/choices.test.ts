@@ -9,6 +9,7 @@ import { machineOf } from '../../src/calc/facts.ts';
 import { decisions } from '../../src/calc/guide.ts';
 import { currentEdition } from '../../src/content/edition.ts';
 import { anyPath } from '../arbitrary.ts';
+import { quickly } from '../cases.ts';
 
 const nothing = emptyPath(currentEdition.edition);
 const plan = (path: Path) => planState(path, machineOf(path.size, path.facts));
@@ -36,7 +37,7 @@ describe('choices', () => {
           exclusions.filter((exclusion) => isViolated(exclusion, state)).map(({ rule }) => rule.id),
         ).toEqual([]);
       }),
-      { numRuns: 3000 },
+      { numRuns: quickly(3000) },
     );
   });
 

@@ -9,6 +9,7 @@ import { decisions } from '../../src/calc/guide.ts';
 import { currentEdition } from '../../src/content/edition.ts';
 import { pathOf } from '../../src/content/reference-paths.ts';
 import { anyPath } from '../arbitrary.ts';
+import { quickly } from '../cases.ts';
 
 const ways = (path: Path, check: string): WayToClear[] => waysToClear(path, currentEdition, check);
 
@@ -93,6 +94,6 @@ test('8 random paths: each way stands beside the answers given, is finished, and
         }
       }
     }),
-    { numRuns: 8 },
+    { numRuns: quickly(8) },
   );
 }, 300_000);

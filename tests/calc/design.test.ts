@@ -10,6 +10,7 @@ import { machineOf } from '../../src/calc/facts.ts';
 import { formulas } from '../../src/calc/formulas/registry.ts';
 import { figures, rules } from '../../src/calc/trade.ts';
 import { anyPath } from '../arbitrary.ts';
+import { quickly } from '../cases.ts';
 
 const knownSteps = new Set([...formulas.map(({ id }) => id), ...Object.keys(steps)]);
 
@@ -42,7 +43,7 @@ test('1,000 random paths: figures and checks are finite and can be explained', (
         else expect(Number.isFinite(margin)).toBe(true);
       }
     }),
-    { numRuns: 1000 },
+    { numRuns: quickly(1000) },
   );
 }, 300_000);
 

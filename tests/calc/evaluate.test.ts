@@ -4,7 +4,7 @@ import { emptyPath } from '../../src/calc/core/path.ts';
 import { evaluate, type Report } from '../../src/calc/evaluate.ts';
 import { currentEdition } from '../../src/content/edition.ts';
 import { anyPath } from '../arbitrary.ts';
-import { cases } from '../cases.ts';
+import { cases, quickly } from '../cases.ts';
 
 const nothing = emptyPath(currentEdition.edition);
 
@@ -39,7 +39,7 @@ describe('evaluate', () => {
         }
         expect(new Set(report.bill.once.map((line) => line.part)).size).toBe(report.bill.once.length);
       }),
-      { numRuns: 200 },
+      { numRuns: quickly(200) },
     );
   }, 300_000);
 
@@ -69,7 +69,7 @@ describe('evaluate', () => {
         const { meanGoods, meanLanded, meanTrouble, meanCredit } = money.parts;
         expect(meanGoods + meanLanded + meanTrouble + meanCredit).toBeCloseTo(money.mean, 6);
       }),
-      { numRuns: 100 },
+      { numRuns: quickly(100) },
     );
   }, 300_000);
 

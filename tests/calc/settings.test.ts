@@ -12,6 +12,7 @@ import { pathOf } from '../../src/content/reference-paths.ts';
 import { asText } from '../../src/export/text.ts';
 import { asWords } from '../../src/export/units.ts';
 import { anyPath } from '../arbitrary.ts';
+import { quickly } from '../cases.ts';
 
 const sheetOf = (path: Path): Setting[] =>
   settingsOf(designOf(planState(path, machineOf(path.size, path.facts)).state));
@@ -35,7 +36,7 @@ test('500 random paths: ids once, every line holds a figure, words or a blank, a
         expect(how.length, id).toBeGreaterThan(8);
       }
     }),
-    { numRuns: 500 },
+    { numRuns: quickly(500) },
   );
 }, 300_000);
 

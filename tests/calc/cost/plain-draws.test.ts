@@ -4,10 +4,11 @@ import { pathsToTry } from '../../../scripts/paths-to-try.ts';
 import { distances, wayOf } from '../../../scripts/plain-draws.ts';
 import { editionOf } from '../../../src/calc/cost/edition.ts';
 import { currentEdition } from '../../../src/content/edition.ts';
+import { quickly } from '../../cases.ts';
 
 const DRAWS = 100_000;
 /** The five reference paths and five random ones; the bench tries all twenty-five. */
-const PATHS = 10;
+const PATHS = quickly(10);
 /** Standard errors of the plain draws allowed: with 150 comparisons one in 30,000 by chance is far enough. */
 const ERRORS = 4;
 

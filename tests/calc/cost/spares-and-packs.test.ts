@@ -4,6 +4,7 @@ import { evaluate } from '../../../src/calc/evaluate.ts';
 import { currentEdition, editionByName, editions } from '../../../src/content/edition.ts';
 import { pathOf, referencePaths } from '../../../src/content/reference-paths.ts';
 import { anyPath } from '../../arbitrary.ts';
+import { quickly } from '../../cases.ts';
 
 const first = editionByName('2026-11')!;
 const lines = (path = pathOf({}), book = currentEdition) => evaluate(path, book).bill.once;
@@ -61,7 +62,7 @@ describe('packs and spares', () => {
           expect(line.leftOver, line.part).toBeLessThan(line.pack);
         }
       }),
-      { numRuns: 150, seed: 8 },
+      { numRuns: quickly(150), seed: 8 },
     );
   }, 300_000);
 });

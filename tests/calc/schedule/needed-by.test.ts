@@ -8,6 +8,7 @@ import { tasksNeeding } from '../../../src/calc/schedule/needed-by.ts';
 import { taskHours } from '../../../src/calc/schedule/work.ts';
 import { parts, taskIndex } from '../../../src/calc/trade.ts';
 import { anyPath } from '../../arbitrary.ts';
+import { quickly } from '../../cases.ts';
 
 test('every part that is paid once names its tasks, and every name exists', () => {
   const bare = parts.filter((part) => !part.yearly && !tasksNeeding.has(part.id)).map((part) => part.id);
@@ -19,7 +20,7 @@ test('every part that is paid once names its tasks, and every name exists', () =
 
 test('on 1,500 random paths each line of the bill belongs to a task of the plan', () => {
   const homeless = new Map<string, number>();
-  for (const path of fc.sample(anyPath, { numRuns: 1500, seed: 31 })) {
+  for (const path of fc.sample(anyPath, { numRuns: quickly(1500), seed: 31 })) {
     const machine = machineOf(path.size, path.facts);
     const { state } = planState(path, machine);
     const inPlan = new Set(taskHours(state).map(({ task }) => task.id));

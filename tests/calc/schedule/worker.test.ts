@@ -5,6 +5,7 @@ import type { PlannedTask } from '../../../src/calc/report.ts';
 import type { Network } from '../../../src/calc/schedule/network.ts';
 import { lengthOf, spansOut } from '../../../src/calc/schedule/runs.ts';
 import { newRun, work, workable } from '../../../src/calc/schedule/worker.ts';
+import { quickly } from '../../cases.ts';
 
 interface Small {
   readonly after?: readonly number[];
@@ -128,6 +129,6 @@ test('laws: one thing at a time, nothing before its time, nobody idle while some
         expect(run.start[at]!).toBe(Math.max(before, soonest));
       }
     }),
-    { numRuns: 500 },
+    { numRuns: quickly(500) },
   );
 });

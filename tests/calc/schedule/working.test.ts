@@ -16,6 +16,7 @@ import { type Working, workingOf } from '../../../src/calc/working.ts';
 import { currentEdition } from '../../../src/content/edition.ts';
 import { pathOf } from '../../../src/content/reference-paths.ts';
 import { anyPath } from '../../arbitrary.ts';
+import { quickly } from '../../cases.ts';
 
 const reference = pathOf({});
 const report = evaluate(reference, currentEdition);
@@ -71,7 +72,7 @@ describe('what is next', () => {
           stands.some((task) => task.standing === 'next'),
         );
       }),
-      { numRuns: 200 },
+      { numRuns: quickly(200) },
     );
   });
 });
