@@ -4,7 +4,13 @@ import type { MeasuredReading } from '../../calc/working.ts';
 import { $units } from '../preferences.ts';
 import { setReading } from '../progress.ts';
 import { ResultMark } from '../shared/ResultMark.tsx';
-import { judgementText, readingFigure, readingLimit, readingUnit } from '../shared/reading-text.ts';
+import {
+  judgementText,
+  readingFigure,
+  readingLimit,
+  readingUnit,
+  spokenReadingUnit,
+} from '../shared/reading-text.ts';
 import { useFieldText } from '../shared/use-field-text.ts';
 import { parseReading } from './parse-reading.ts';
 
@@ -51,7 +57,10 @@ function Place({ reading, at, places }: PlaceProps) {
           onInput={(event) => setTyped(event.currentTarget.value)}
           onChange={(event) => take(event.currentTarget.value)}
         />
-        <span class="field-unit">{readingUnit(show, units) || 'count'}</span>
+        <span class="field-unit">
+          <span aria-hidden="true">{readingUnit(show, units) || 'count'}</span>
+          <span class="visually-hidden">{spokenReadingUnit(show, units) || 'count'}</span>
+        </span>
       </span>
       <span id={note} role="status" class="field-message stop">
         {fault}

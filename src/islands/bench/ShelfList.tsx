@@ -2,6 +2,8 @@ import type { ShelfMark } from '../../calc/core/progress.ts';
 import { shelfMarks } from '../../calc/core/progress.ts';
 import type { Working } from '../../calc/working.ts';
 import { tickShelf } from '../progress.ts';
+import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { counted } from '../shared/format.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 
 const NAMES: Readonly<Record<ShelfMark, string>> = {
@@ -40,6 +42,7 @@ function Cell({ line, mark }: { line: Line; mark: ShelfMark }) {
 /** The make-first list: what must lie on the shelf before the lathe comes apart. */
 export function ShelfList({ working }: { working: Working }) {
   const { isGate, lines } = working.shelf;
+  const fold = useFold();
   if (lines.length === 0) return null;
   const open = lines.filter((line) => line.open.length > 0).length;
   return (
@@ -51,7 +54,12 @@ export function ShelfList({ working }: { working: Working }) {
           : 'Another lathe can still make what is forgotten; it is quicker to have it here all the same.'}{' '}
         <b>{open === 0 ? 'Every line is ready.' : `${open} of ${lines.length} lines are open.`}</b>
       </p>
-      <table class="table-stack shelf-table" {...asTable} aria-label="Make-first list">
+      <FoldButton fold={fold} what={counted(lines.length, 'part')} />
+      <table
+        class={`table-stack shelf-table foldable${fold.shutClass}`}
+        {...asTable}
+        aria-label="Make-first list"
+      >
         <thead>
           <tr {...asRow}>
             <th {...asColumnHead}>Part</th>
@@ -63,16 +71,19 @@ export function ShelfList({ working }: { working: Working }) {
           </tr>
         </thead>
         <tbody>
-          {lines.map((line) => (
-            <tr key={line.id} {...asRow}>
-              <th {...asRowHead}>
-                {line.what} {line.bought ? <span class="quiet small">comes finished; measure it</span> : null}
-              </th>
-              {shelfMarks.map((mark) => (
-                <Cell key={mark} line={line} mark={mark} />
-              ))}
-            </tr>
-          ))}
+          {fold.drawn
+            ? lines.map((line) => (
+                <tr key={line.id} {...asRow}>
+                  <th {...asRowHead}>
+                    {line.what}{' '}
+                    {line.bought ? <span class="quiet small">comes finished; measure it</span> : null}
+                  </th>
+                  {shelfMarks.map((mark) => (
+                    <Cell key={mark} line={line} mark={mark} />
+                  ))}
+                </tr>
+              ))
+            : null}
         </tbody>
       </table>
     </section>

@@ -4,11 +4,11 @@ import { facts } from '../../calc/facts.ts';
 import { decisionById } from '../../calc/guide.ts';
 import { saidFigure } from '../lathe/units.ts';
 import { $units } from '../preferences.ts';
+import { FoldButton, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { lathePlace } from '../shared/places.ts';
 import { placeOfQuestion } from '../shared/question-place.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
-import { FoldButton, useFold } from './Fold.tsx';
 import { choiceText } from './words.ts';
 
 function OpenRow({ choice }: { choice: ChoiceView }) {

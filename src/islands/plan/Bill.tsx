@@ -2,12 +2,12 @@ import type { Band } from '../../calc/core/band.ts';
 import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
+import { FoldButton, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { isAskedFor, to } from '../shared/places.ts';
 import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { BillRow } from './BillRow.tsx';
-import { FoldButton, useFold } from './Fold.tsx';
 import { priceRange } from './words.ts';
 
 const HEADS = ['Part, and why it is there', 'Quantity', 'Each', 'Line', 'Days to arrive', 'On arrival'];

@@ -1,10 +1,10 @@
 import { useStore } from '@nanostores/preact';
 import { type ShelfMark, shelfMarks } from '../../calc/core/progress.ts';
 import type { ShelfLine } from '../../calc/working.ts';
+import { FoldButton, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
-import { FoldButton, useFold } from './Fold.tsx';
 import { TickBox } from './Glyphs.tsx';
 import { $working, type Sheet } from './job.ts';
 import { taskNumbers, tasksById, wantedAt } from './numbers.ts';

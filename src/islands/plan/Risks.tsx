@@ -1,6 +1,7 @@
 import type { Report, RiskRow } from '../../calc/evaluate.ts';
 import { risks } from '../../content/told/risks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
+import { FoldButton, useFold } from '../shared/Fold.tsx';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { NotHere } from '../shared/NotHere.tsx';
@@ -9,7 +10,6 @@ import { ReadAbout } from '../shared/ReadAbout.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Why } from '../why/Why.tsx';
-import { FoldButton, useFold } from './Fold.tsx';
 import { TickBox, Ticked } from './Glyphs.tsx';
 import { OwnChance } from './OwnChance.tsx';
 import { PaperRow } from './PaperRow.tsx';

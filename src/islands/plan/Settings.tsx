@@ -4,6 +4,7 @@ import { type SettingGroup, settingGroups } from '../../content/told/settings.ts
 import { topics } from '../../content/told/topics.ts';
 import { $units } from '../preferences.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
+import { FoldButton, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { isAskedFor } from '../shared/places.ts';
@@ -11,7 +12,6 @@ import { quantityText } from '../shared/quantity.ts';
 import { Topics } from '../shared/ReadAbout.tsx';
 import { asCell, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 import { Why } from '../why/Why.tsx';
-import { FoldButton, useFold } from './Fold.tsx';
 import { Blank } from './Glyphs.tsx';
 import { PaperRow } from './PaperRow.tsx';
 

@@ -11,7 +11,7 @@ import { networkOf } from '../../../src/calc/schedule/network.ts';
 import { preparePath } from '../../../src/calc/schedule/prepared-ways.ts';
 import { shelfRows } from '../../../src/calc/schedule/shelf.ts';
 import { standsOf } from '../../../src/calc/schedule/stands.ts';
-import { taskIndex } from '../../../src/calc/trade.ts';
+import { taskIndex, tasks } from '../../../src/calc/trade.ts';
 import { type Working, workingOf } from '../../../src/calc/working.ts';
 import { currentEdition } from '../../../src/content/edition.ts';
 import { pathOf } from '../../../src/content/reference-paths.ts';
@@ -215,7 +215,7 @@ describe('after a change of answer', () => {
     const changed = pathOf({ 'carriage-drive': 'original-lead-screw', apron: 'keep-apron' });
     const working = workingOf(changed, currentEdition, progress);
     expect(working.contradictions).toContainEqual(
-      expect.objectContaining({ kind: 'cannot-be-undone', task: 'drill-bed-and-apron' }),
+      expect.objectContaining({ kind: 'cannot-be-undone', task: 'drill-bed-and-apron', missing: [] }),
     );
     const without = workingOf(changed, currentEdition, { ...progress, spent: {} });
     expect(working.hours.total.p50).toBeCloseTo(without.hours.total.p50 + 4, 6);
@@ -230,9 +230,25 @@ describe('after a change of answer', () => {
     expect(early.say).toContain('Prove the stop circuit');
   });
 
+  test('what can be put back is said so, and names nothing that is missing', () => {
+    const changed = pathOf({ 'carriage-drive': 'original-lead-screw', apron: 'keep-apron' });
+    const kept = new Set(
+      evaluate(changed, currentEdition).stages.flatMap(({ tasks }) => tasks.map(({ id }) => id)),
+    );
+    const gone = order.find(
+      (id) => !kept.has(id) && tasks.find((task) => task.id === id)?.undo !== 'cannot-be-undone',
+    )!;
+    const { contradictions } = workingOf(changed, currentEdition, ticked([gone]));
+    const [about] = contradictions.filter(({ task }) => task === gone);
+    expect(about).toMatchObject({ kind: 'not-in-plan', missing: [] });
+    expect(about!.say).toContain('see whether something has to be put back');
+  });
+
   test('a tick of a task that exists no more is kept and said', () => {
     const { contradictions } = workingOf(reference, currentEdition, ticked(['gone-for-good']));
-    expect(contradictions).toEqual([expect.objectContaining({ kind: 'unknown', task: 'gone-for-good' })]);
+    expect(contradictions).toEqual([
+      expect.objectContaining({ kind: 'unknown', task: 'gone-for-good', missing: [] }),
+    ]);
   });
 
   test('a plan followed in its order has none', () => {

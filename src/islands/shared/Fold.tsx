@@ -1,7 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { atom } from 'nanostores';
 import { useRef, useState } from 'preact/hooks';
-import { $everything } from '../shared/in-turn.tsx';
+import { $everything } from './in-turn.tsx';
 
 /** As the style sheet folds. */
 const FOLDS = 'screen and (max-width: 68.74rem)';
