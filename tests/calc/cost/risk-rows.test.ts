@@ -8,24 +8,26 @@ import { pathOf } from '../../../src/content/reference-paths.ts';
 
 const rowsWith = (chances: Readonly<Record<string, number>>): readonly RiskRow[] =>
   evaluate(pathOf({}, 'medium', { chances }), currentEdition).risks;
-const plain = rowsWith({});
-const sound = plain.filter(({ counted, spares }) => counted && !spares);
+const soundOf = (rows: readonly RiskRow[]) => rows.filter(({ counted, spares }) => counted && !spares);
 const rowOf = (rows: readonly RiskRow[], id: string): RiskRow => rows.find((row) => row.id === id)!;
 
 describe('the risks of a path', () => {
   it('stand dearest first, an hour weighed as ten dollars', () => {
+    const plain = rowsWith({});
     const weights = plain.map(({ expectedMoney, expectedHours }) => expectedMoney + 10 * expectedHours);
     expect(weights).toEqual(weights.toSorted((a, b) => b - a));
     expect(weights[0]).toBeGreaterThan(weights.at(-1)!);
   });
 
   it('can hurt where the trade says so', () => {
+    const plain = rowsWith({});
     const hurting = new Set(risks.filter(({ injury }) => injury).map(({ id }) => id));
     expect(plain.filter(({ injury }) => injury).length).toBeGreaterThan(0);
     for (const { id, injury } of plain) expect(injury, id).toBe(hurting.has(id));
   });
 
   it('cost on average their chance of what they cost, within their bands', () => {
+    const sound = soundOf(rowsWith({}));
     expect(sound.length).toBeGreaterThan(10);
     const share = 1 / BUILDS;
     for (const { id, chance, money, hours, expectedMoney, expectedHours } of sound) {
@@ -37,7 +39,8 @@ describe('the risks of a path', () => {
   });
 
   it('have the chance that an owner gives them, ours beside it', () => {
-    const { id, chance } = sound.find((risk) => risk.chance < 0.5 && risk.expectedMoney > 0)!;
+    const plain = rowsWith({});
+    const { id, chance } = soundOf(plain).find((risk) => risk.chance < 0.5 && risk.expectedMoney > 0)!;
     expect(rowOf(plain, id)).not.toHaveProperty('theirs');
     const sure = rowOf(rowsWith({ [id]: 1 }), id);
     expect([sure.chance, sure.theirs, sure.ours, sure.ofTwenty]).toEqual([1, 1, chance, 20]);
