@@ -99,7 +99,7 @@ function quantityOf(fact: Fact, value: number | undefined, size: SizeClass): Qua
 }
 
 /** Small to 220 mm swing, medium to 280 mm, large above. Common practice, no source. */
-export function sizeOfSwing(swing: number): SizeClass {
+function sizeOfSwing(swing: number): SizeClass {
   if (swing <= 0.22) return 'small';
   return swing <= 0.28 ? 'medium' : 'large';
 }

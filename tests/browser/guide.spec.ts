@@ -161,9 +161,14 @@ test('figures of the lathe are read as people write them', async ({ page }) => {
   await swing.blur();
   await expect.poll(() => fragment(page)).toContain('swing=254');
   await expect(swing).toHaveValue('10 in');
+  const sized = page.getByText(/^Your swing of .* makes it a large lathe/);
+  await swing.fill('300');
+  await swing.blur();
+  await expect(sized).toBeVisible();
   await swing.fill('1,200');
   await swing.blur();
   await expect(page.getByText(/lies outside/)).toBeVisible();
+  await expect(sized).toBeHidden();
   await expect(swing).toHaveValue('1,200');
   await page.getByLabel('inches').check();
   await expect(page.getByText('typical 9.843 in')).toBeVisible();

@@ -63,7 +63,11 @@ function Place({ reading, at, places }: PlaceProps) {
         </span>
       </span>
       <span id={note} role="status" class="field-message stop">
-        {fault}
+        {fault ? (
+          <>
+            <ResultMark result="stop" word="not kept" /> {fault}
+          </>
+        ) : null}
       </span>
     </span>
   );

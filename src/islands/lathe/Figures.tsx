@@ -1,6 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import type { SizeClass } from '../../calc/core/machine.ts';
-import { type Fact, facts, sizeOfSwing } from '../../calc/facts.ts';
+import { type Fact, facts, machineOf } from '../../calc/facts.ts';
 import { $units, setUnits } from '../preferences.ts';
 import { counted, lengthText } from '../shared/format.ts';
 import { $path, $report, setSize } from '../stores.ts';
@@ -18,7 +18,7 @@ export function SizeClassChoice() {
   const { size, facts: given } = useStore($path);
   const units = useStore($units);
   const { swing } = given;
-  const decided = swing === undefined ? undefined : sizeOfSwing(swing);
+  const decided = machineOf(size, given).size;
   return (
     <fieldset>
       <legend>Start from</legend>
@@ -35,7 +35,7 @@ export function SizeClassChoice() {
       <p class="quiet small">
         Three invented lathes, typical of their size. They fill in what you do not type.
       </p>
-      {decided && decided !== size && swing ? (
+      {decided !== size && swing ? (
         <p class="small">
           Your swing of {lengthText(swing, units)} makes it a {decided} lathe, so typical figures are those of
           a {decided} one.

@@ -105,7 +105,10 @@ export const states: readonly State[] = [
   {
     name: 'an outline of a plan',
     place: 'plan/',
-    reach: (page) => seen(page, 'This is an outline, not yet your plan.'),
+    reach: async (page) => {
+      await headed(page, 'What the figures rest on');
+      await seen(page, 'This is an outline, not yet your plan.');
+    },
   },
   {
     name: 'the calendar, unfolded',
