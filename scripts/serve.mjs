@@ -28,6 +28,12 @@ function headers() {
   );
 }
 
-const server = await preview({ root, logLevel: 'error', server: { host, port, headers: headers() } });
+const server = await preview({
+  root,
+  logLevel: 'error',
+  // An address typed without the last stroke opens its page, or our own page that says there is none.
+  trailingSlash: 'ignore',
+  server: { host, port, headers: headers() },
+});
 const base = `/${process.env.HALFNUT_BASE ?? ''}/`.replace(/\/+/g, '/');
 console.log(`Halfnut is at http://${host}:${server.port}${base}  (Ctrl+C stops it)`);

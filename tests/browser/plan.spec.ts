@@ -111,8 +111,12 @@ test('on a phone a part is drawn when it is opened, and all of it on paper', { t
 test.describe('a missing page', () => {
   test.use({ allowedProblems: [/404/] });
   test('is answered in words', async ({ page }) => {
-    await page.goto('no-such-page/');
-    await expect(page.getByRole('heading', { name: 'There is no page at this address' })).toBeVisible();
+    for (const address of ['no-such-page/', 'no-such-page']) {
+      await page.goto(address);
+      await expect(page.getByRole('heading', { name: 'There is no page at this address' })).toBeVisible();
+    }
+    await page.goto('safety');
+    await expect(page.getByRole('heading', { level: 1, name: 'Safety' })).toBeVisible();
   });
 });
 

@@ -28,7 +28,9 @@ export const rulesOf = (sheet: string): Rule[] =>
   }));
 
 /** Every sheet that is shown on a screen, but the one that gives the colours their names. */
-export const sheets = readdirSync(folder).filter((sheet) => !/^(tokens|print|plan-paper)\.css$/.test(sheet));
+export const sheets = readdirSync(folder).filter(
+  (sheet) => sheet.endsWith('.css') && !/^(tokens|print|plan-paper)\.css$/.test(sheet),
+);
 
 /** Names of colours with their values, `#rrggbb`: as the sheet gives them by light and by dark. */
 export const colours = ((): Record<'light' | 'dark' | 'darkBySystem', Map<string, string>> => {

@@ -24,7 +24,7 @@ export const buyLinePlace = (part: string): string => to(`buy-list/?line=${encod
 
 /** The question that an address shows, or undefined for any other page. */
 export const questionAt = (pathname: string): string | undefined =>
-  /\/questions\/([a-z0-9-]+)\/$/.exec(pathname)?.[1];
+  /\/questions\/([a-z0-9-]+)\/?$/.exec(pathname)?.[1];
 
 /** The place on this page that its address asks for, beside the path; undefined where none is, and while a site is built. */
 export const askedPlace = (): string | undefined =>
