@@ -26,6 +26,7 @@ const said = async (page: Page, selector: string): Promise<string> =>
 test('the plan of a whole link shows every task, part and risk', { tag: '@once' }, async ({ page }) => {
   await openPlan(page);
   const ways = page.getByRole('link', { name: 'The ways through' });
+  await ways.focus();
   await expect(ways).toHaveAttribute('href', new RegExp(`/ways/#.*size=${path.size}`));
   const work = await said(page, '.task-table');
   for (const { name } of tasks) expect(work).toContain(squeezed(name));
