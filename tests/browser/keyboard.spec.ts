@@ -75,6 +75,7 @@ test('from home to a printed plan without a pointer', { tag: '@once' }, async ({
   await expect(page).toHaveURL(/control=/);
   // What the other answers would do is drawn anew, which moves what stands below.
   await expect(page.getByText('What just moved')).toBeVisible();
+  await expect(page.locator('.option:has(input:checked)')).toContainText('The plan as it is.');
   await expect(page.locator('.option-effect.is-old')).toHaveCount(0);
   await goTo(page, /^Continue$/);
   await page.keyboard.press('Enter');
