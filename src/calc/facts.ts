@@ -81,8 +81,7 @@ export function makesSense(fact: Fact, value: number): boolean {
  * Swing decides the class when it was measured, because prices and tunnels follow the real lathe.
  */
 export function machineOf(size: SizeClass, given: Readonly<Record<string, number>>): Machine {
-  const swing = given.swing;
-  const sized = swing !== undefined && usable('swing', swing) ? sizeOfSwing(swing) : size;
+  const sized = sizeClassOf(size, given);
   const figures: Record<string, Quantity> = {};
   for (const fact of facts) {
     const quantity = quantityOf(fact, given[fact.id], sized);
@@ -96,6 +95,11 @@ function quantityOf(fact: Fact, value: number | undefined, size: SizeClass): Qua
   if (value !== undefined && makesSense(fact, value)) return { ...answered(value, fact.unit), of };
   const why = `typical of a ${sizeNames[size]} lathe`;
   return fact.typical && { ...assumed(fact.typical[size], fact.unit, why), of };
+}
+
+/** The size whose typical figures count: that of the swing where one is given that makes sense. */
+export function sizeClassOf(size: SizeClass, { swing }: Readonly<Record<string, number>>): SizeClass {
+  return swing !== undefined && usable('swing', swing) ? sizeOfSwing(swing) : size;
 }
 
 /** Small to 220 mm swing, medium to 280 mm, large above. Common practice, no source. */

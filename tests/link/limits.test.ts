@@ -135,7 +135,7 @@ describe('what is written and read of the work', () => {
     expect(readProgressPair('measured', values(21)).odd).toEqual([values(21)]);
   });
 
-  it('says what is over the limit or says nothing', () => {
+  it('says what is over the limit, and what holds no mark', () => {
     const ids = numbered(401).map((id) => `${id}:1`);
     const { progress, odd } = readProgressPair('spent', ids.join());
     expect([Object.keys(progress.spent!).length, odd]).toEqual([400, ['p0400:1']]);

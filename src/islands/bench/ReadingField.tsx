@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { MeasuredReading } from '../../calc/working.ts';
 import { $units } from '../preferences.ts';
 import { setReading } from '../progress.ts';
+import { NotKept } from '../shared/NotKept.tsx';
 import { ResultMark } from '../shared/ResultMark.tsx';
 import {
   judgementText,
@@ -63,11 +64,7 @@ function Place({ reading, at, places }: PlaceProps) {
         </span>
       </span>
       <span id={note} role="status" class="field-message stop">
-        {fault ? (
-          <>
-            <ResultMark result="stop" word="not kept" /> {fault}
-          </>
-        ) : null}
+        {fault ? <NotKept say={fault} /> : null}
       </span>
     </span>
   );

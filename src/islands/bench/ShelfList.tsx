@@ -2,7 +2,7 @@ import type { ShelfMark } from '../../calc/core/progress.ts';
 import { shelfMarks } from '../../calc/core/progress.ts';
 import type { Working } from '../../calc/working.ts';
 import { tickShelf } from '../progress.ts';
-import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { FoldButton, Folded, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
 
@@ -71,19 +71,19 @@ export function ShelfList({ working }: { working: Working }) {
           </tr>
         </thead>
         <tbody>
-          {fold.drawn
-            ? lines.map((line) => (
-                <tr key={line.id} {...asRow}>
-                  <th {...asRowHead}>
-                    {line.what}{' '}
-                    {line.bought ? <span class="quiet small">comes finished; measure it</span> : null}
-                  </th>
-                  {shelfMarks.map((mark) => (
-                    <Cell key={mark} line={line} mark={mark} />
-                  ))}
-                </tr>
-              ))
-            : null}
+          <Folded fold={fold}>
+            {lines.map((line) => (
+              <tr key={line.id} {...asRow}>
+                <th {...asRowHead}>
+                  {line.what}{' '}
+                  {line.bought ? <span class="quiet small">comes finished; measure it</span> : null}
+                </th>
+                {shelfMarks.map((mark) => (
+                  <Cell key={mark} line={line} mark={mark} />
+                ))}
+              </tr>
+            ))}
+          </Folded>
         </tbody>
       </table>
     </section>

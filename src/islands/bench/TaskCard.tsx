@@ -10,8 +10,8 @@ import { CannotUndo } from '../plan/Glyphs.tsx';
 import { taskHours } from '../plan/words.ts';
 import { setNote, setSpent, tick } from '../progress.ts';
 import { plain } from '../shared/format.ts';
+import { NotKept } from '../shared/NotKept.tsx';
 import { ReadAbout } from '../shared/ReadAbout.tsx';
-import { ResultMark } from '../shared/ResultMark.tsx';
 import { useFieldText } from '../shared/use-field-text.ts';
 import { $path } from '../stores.ts';
 import { ReadingField } from './ReadingField.tsx';
@@ -58,13 +58,7 @@ function Spent({ task }: { task: PlannedTask }) {
         <span class="field-unit">h</span>
       </span>
       <p class={fault ? 'field-message stop' : 'field-hint'} id={`${id}-hint`} role="status">
-        {fault ? (
-          <>
-            <ResultMark result="stop" word="not kept" /> {fault}
-          </>
-        ) : (
-          `The plan says ${taskHours(task.hours)}, quick to slow.`
-        )}
+        {fault ? <NotKept say={fault} /> : `The plan says ${taskHours(task.hours)}, quick to slow.`}
       </p>
     </div>
   );

@@ -2,7 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import type { Purchase } from '../../calc/core/purchase.ts';
 import type { BillLine } from '../../calc/evaluate.ts';
 import { plain } from '../shared/format.ts';
-import { ResultMark } from '../shared/ResultMark.tsx';
+import { NotKept } from '../shared/NotKept.tsx';
 import { parseAmount } from './amount.ts';
 import { draftOf, keepDraft } from './drafts.ts';
 
@@ -184,7 +184,7 @@ function Fault({ id, say }: { id: string; say: string | undefined }) {
     <div id={id} role="status">
       {say ? (
         <p class="field-message stop">
-          <ResultMark result="stop" word="not kept" /> {say}
+          <NotKept say={say} />
         </p>
       ) : null}
     </div>

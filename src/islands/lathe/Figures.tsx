@@ -1,6 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import type { SizeClass } from '../../calc/core/machine.ts';
-import { type Fact, facts, machineOf } from '../../calc/facts.ts';
+import { type Fact, facts, sizeClassOf } from '../../calc/facts.ts';
 import { $units, setUnits } from '../preferences.ts';
 import { counted, lengthText } from '../shared/format.ts';
 import { $path, $report, setSize } from '../stores.ts';
@@ -18,7 +18,7 @@ export function SizeClassChoice() {
   const { size, facts: given } = useStore($path);
   const units = useStore($units);
   const { swing } = given;
-  const decided = machineOf(size, given).size;
+  const decided = sizeClassOf(size, given);
   return (
     <fieldset>
       <legend>Start from</legend>

@@ -4,7 +4,7 @@ import { facts } from '../../calc/facts.ts';
 import { decisionById } from '../../calc/guide.ts';
 import { saidFigure } from '../lathe/units.ts';
 import { $units } from '../preferences.ts';
-import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { FoldButton, Folded, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { lathePlace } from '../shared/places.ts';
 import { placeOfQuestion } from '../shared/question-place.ts';
@@ -46,11 +46,13 @@ function Open({ report }: { report: Report }) {
           </tr>
         </thead>
         <tbody>
-          {fold.drawn
-            ? report.choices
-                .filter(({ decision }) => open.has(decision))
-                .map((choice) => <OpenRow key={choice.decision} choice={choice} />)
-            : null}
+          <Folded fold={fold}>
+            {report.choices
+              .filter(({ decision }) => open.has(decision))
+              .map((choice) => (
+                <OpenRow key={choice.decision} choice={choice} />
+              ))}
+          </Folded>
         </tbody>
       </table>
     </>

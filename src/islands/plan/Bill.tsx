@@ -2,7 +2,7 @@ import type { Band } from '../../calc/core/band.ts';
 import type { BillLine, Report } from '../../calc/evaluate.ts';
 import { rooms } from '../../calc/guide.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
-import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { FoldButton, Folded, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { isAskedFor, to } from '../shared/places.ts';
@@ -23,13 +23,13 @@ function Group({ name, lines }: { name: string; lines: readonly BillLine[] }) {
           {name} <FoldButton fold={fold} what={counted(lines.length, 'line')} />
         </th>
       </tr>
-      {fold.drawn
-        ? lines.map((line) => (
-            <Later key={line.part}>
-              <BillRow line={line} />
-            </Later>
-          ))
-        : null}
+      <Folded fold={fold}>
+        {lines.map((line) => (
+          <Later key={line.part}>
+            <BillRow line={line} />
+          </Later>
+        ))}
+      </Folded>
     </tbody>
   );
 }

@@ -100,7 +100,10 @@ function Row({ check, ...shown }: { check: PlacedCheck } & Shown) {
 const asksForSomething = ({ result }: Check): boolean => result === 'stop' || result === 'look';
 
 /** A fold hides what is in order; what asks for something stays in sight. */
-function Folded({ checks: all, fold }: Pick<RoomOfChecks, 'checks'> & { fold: ReturnType<typeof useFold> }) {
+function RoomFold({
+  checks: all,
+  fold,
+}: Pick<RoomOfChecks, 'checks'> & { fold: ReturnType<typeof useFold> }) {
   const shown = all.filter(asksForSomething).length;
   if (shown === all.length) return null;
   return (
@@ -118,7 +121,7 @@ function Room({ room, ...shown }: { room: RoomOfChecks } & Shown) {
     <tbody class={`group foldable${fold.shutClass}`}>
       <tr {...asRow}>
         <th {...asRowHead} colSpan={5} class="group-name">
-          {room.name} <Folded checks={room.checks} fold={fold} />
+          {room.name} <RoomFold checks={room.checks} fold={fold} />
         </th>
       </tr>
       {room.checks

@@ -1,7 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { type ShelfMark, shelfMarks } from '../../calc/core/progress.ts';
 import type { ShelfLine } from '../../calc/working.ts';
-import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { FoldButton, Folded, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { asCell, asColumnHead, asRow, asRowHead, asTable } from '../shared/table-roles.ts';
@@ -74,22 +74,22 @@ function Table({ report, lines }: { report: Sheet['report']; lines: readonly She
           </tr>
         </thead>
         <tbody>
-          {fold.drawn
-            ? lines.map((line, at) => {
-                const stage = wantedAt(report, line.task);
-                const isFirst = lines[at - 1]?.task !== line.task;
-                return (
-                  <Later key={line.id}>
-                    <Row
-                      line={line}
-                      number={numbers.get(line.task)}
-                      wanted={stage ? `stage ${stage.number}` : 'the hold point'}
-                      test={isFirst ? tasks.get(line.task)?.test : undefined}
-                    />
-                  </Later>
-                );
-              })
-            : null}
+          <Folded fold={fold}>
+            {lines.map((line, at) => {
+              const stage = wantedAt(report, line.task);
+              const isFirst = lines[at - 1]?.task !== line.task;
+              return (
+                <Later key={line.id}>
+                  <Row
+                    line={line}
+                    number={numbers.get(line.task)}
+                    wanted={stage ? `stage ${stage.number}` : 'the hold point'}
+                    test={isFirst ? tasks.get(line.task)?.test : undefined}
+                  />
+                </Later>
+              );
+            })}
+          </Folded>
         </tbody>
       </table>
     </>

@@ -2,7 +2,7 @@ import { useStore } from '@nanostores/preact';
 import type { PlannedTask } from '../../calc/evaluate.ts';
 import type { MeasuredReading } from '../../calc/working.ts';
 import { $units } from '../preferences.ts';
-import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { FoldButton, Folded, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { asCell, asRow, asRowHead } from '../shared/table-roles.ts';
@@ -56,13 +56,13 @@ function OnTheWay({ report, readings, names }: Pick<Sheet, 'report'> & ListProps
       <h3>On the way and in commissioning, in the order of work</h3>
       <FoldButton fold={fold} what={counted(readings.length, 'reading')} />
       <ReadingTable label="Readings in the order of work" shutClass={fold.shutClass}>
-        {fold.drawn
-          ? tasks.map((task) => (
-              <Later key={task.id}>
-                <TaskGroup task={task} readings={asked(task)} names={names} done={task.id in done} />
-              </Later>
-            ))
-          : null}
+        <Folded fold={fold}>
+          {tasks.map((task) => (
+            <Later key={task.id}>
+              <TaskGroup task={task} readings={asked(task)} names={names} done={task.id in done} />
+            </Later>
+          ))}
+        </Folded>
       </ReadingTable>
     </>
   );
@@ -83,11 +83,11 @@ function List({ title, readings, names }: { title: string } & ListProps) {
       <FoldButton fold={fold} what={counted(readings.length, 'reading')} />
       <ReadingTable label={title} shutClass={fold.shutClass}>
         <tbody>
-          {fold.drawn
-            ? readings.map((reading) => (
-                <ReadingRow key={reading.id} reading={reading} names={names} units={units} />
-              ))
-            : null}
+          <Folded fold={fold}>
+            {readings.map((reading) => (
+              <ReadingRow key={reading.id} reading={reading} names={names} units={units} />
+            ))}
+          </Folded>
         </tbody>
       </ReadingTable>
     </>

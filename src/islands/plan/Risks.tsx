@@ -1,7 +1,7 @@
 import type { Report, RiskRow } from '../../calc/evaluate.ts';
 import { risks } from '../../content/told/risks.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
-import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { FoldButton, Folded, useFold } from '../shared/Fold.tsx';
 import { chanceOfTwenty, counted, hours, hoursRange, money } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { NotHere } from '../shared/NotHere.tsx';
@@ -140,13 +140,13 @@ export function Risks({ report }: { report: Report }) {
       >
         <ColumnHeads heads={HEADS} />
         <tbody>
-          {fold.drawn
-            ? others.map((risk) => (
-                <Later key={risk.id}>
-                  <Row risk={risk} />
-                </Later>
-              ))
-            : null}
+          <Folded fold={fold}>
+            {others.map((risk) => (
+              <Later key={risk.id}>
+                <Row risk={risk} />
+              </Later>
+            ))}
+          </Folded>
         </tbody>
       </table>
     </section>

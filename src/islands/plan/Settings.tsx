@@ -4,7 +4,7 @@ import { type SettingGroup, settingGroups } from '../../content/told/settings.ts
 import { topics } from '../../content/told/topics.ts';
 import { $units } from '../preferences.ts';
 import { ColumnHeads } from '../shared/ColumnHeads.tsx';
-import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { FoldButton, Folded, useFold } from '../shared/Fold.tsx';
 import { counted } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { isAskedFor } from '../shared/places.ts';
@@ -77,13 +77,13 @@ function Group({ group, settings }: { group: SettingGroup; settings: readonly Se
           <Topics about={topicsOn(group)} />
         </th>
       </tr>
-      {fold.drawn
-        ? settings.map((setting) => (
-            <Later key={setting.id}>
-              <Row setting={setting} group={name} />
-            </Later>
-          ))
-        : null}
+      <Folded fold={fold}>
+        {settings.map((setting) => (
+          <Later key={setting.id}>
+            <Row setting={setting} group={name} />
+          </Later>
+        ))}
+      </Folded>
     </tbody>
   );
 }

@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { Progress } from '../../calc/core/progress.ts';
 import type { StagePlan } from '../../calc/evaluate.ts';
 import { DimensionLine } from '../shared/DimensionLine.tsx';
-import { FoldButton, useFold } from '../shared/Fold.tsx';
+import { FoldButton, Folded, useFold } from '../shared/Fold.tsx';
 import { counted, middleHalf, moneyRange } from '../shared/format.ts';
 import { Later } from '../shared/in-turn.tsx';
 import { isAskedFor } from '../shared/places.ts';
@@ -79,23 +79,22 @@ export function Stage({ stage, numbers, report, stopWork }: Props) {
   const done = report.path.progress?.done ?? {};
   // A fold moves no task: they are not drawn anew.
   const tasks = useMemo(
-    () =>
-      fold.drawn ? (
-        <>
-          <div class="stage-main">
-            <TaskTable stage={stage} numbers={numbers} done={done} stopWork={stopWork} />
-          </div>
-          <div class="stage-proof">
-            <Later>
-              <Proof tasks={stage.tasks} numbers={numbers} />
-            </Later>
-            <Later>
-              <StageRisks risks={report.risks} stage={stage.id} />
-            </Later>
-          </div>
-        </>
-      ) : null,
-    [stage, numbers, report, stopWork, fold.drawn],
+    () => (
+      <>
+        <div class="stage-main">
+          <TaskTable stage={stage} numbers={numbers} done={done} stopWork={stopWork} />
+        </div>
+        <div class="stage-proof">
+          <Later>
+            <Proof tasks={stage.tasks} numbers={numbers} />
+          </Later>
+          <Later>
+            <StageRisks risks={report.risks} stage={stage.id} />
+          </Later>
+        </div>
+      </>
+    ),
+    [stage, numbers, report, stopWork],
   );
   return (
     <section
@@ -105,7 +104,7 @@ export function Stage({ stage, numbers, report, stopWork }: Props) {
     >
       <Rail stage={stage} />
       <FoldButton fold={fold} what={tasksSaid(ids, done)} />
-      {tasks}
+      <Folded fold={fold}>{tasks}</Folded>
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import { atom } from 'nanostores';
+import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { $everything } from './in-turn.tsx';
 
@@ -37,6 +38,11 @@ export function useFold(startsOpen = false): Fold {
     shutClass: open ? '' : ' is-shut',
     drawn: drawn.current,
   };
+}
+
+/** What folds: drawn when it is first opened, and kept from then on. */
+export function Folded({ fold, children }: { fold: Fold; children: ComponentChildren }) {
+  return fold.drawn ? children : null;
 }
 
 /** Folds a part in and out; phones and tablets show it. */
