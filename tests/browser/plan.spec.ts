@@ -91,6 +91,10 @@ test('a link of an older edition says what today’s prices would make of it, an
   await expect(note).toBeVisible();
 });
 
+/** Sheets of a PDF: its page objects stand uncompressed in the file. */
+const sheetsPrinted = async (page: Page): Promise<number> =>
+  (await page.pdf()).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+
 test('on a phone a part is drawn when it is opened, and all of it on paper', { tag: '@phone' }, async ({
   page,
 }) => {
@@ -103,6 +107,10 @@ test('on a phone a part is drawn when it is opened, and all of it on paper', { t
     .click();
   await expect(page.locator('.task')).toHaveCount(first!.tasks.length);
   await expect(page.locator('.task').last()).toBeVisible();
+  // The first print finds everything drawn: a browser does not wait for it.
+  const printed = await sheetsPrinted(page);
+  expect(printed).toBeGreaterThan(20);
+  expect(await sheetsPrinted(page)).toBe(printed);
   await toPaper(page);
   await expect(page.locator('.task')).toHaveCount(tasks.length);
   const bill = await said(page, '#parts');

@@ -1,7 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { atom } from 'nanostores';
 import type { ComponentChildren } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { $everything } from './in-turn.tsx';
 
 /** As the style sheet folds. */
@@ -29,7 +29,10 @@ interface Fold {
 /** Whether a long part of the sheet is unfolded on a phone or tablet, where one part at a time fits. */
 export function useFold(startsOpen = false): Fold {
   const [open, setOpen] = useState(startsOpen);
-  const [folds, everything] = [useStore($folds), useStore($everything)];
+  const folds = useStore($folds);
+  const [everything, setEverything] = useState($everything.get());
+  // Not by useStore, which draws in a task of its own: paper would be laid out before it.
+  useLayoutEffect(() => $everything.listen(setEverything), []);
   const drawn = useRef(false);
   drawn.current ||= open || !folds || everything;
   return {

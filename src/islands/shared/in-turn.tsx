@@ -1,5 +1,5 @@
 import { atom, type ReadableAtom } from 'nanostores';
-import type { ComponentChildren } from 'preact';
+import { type ComponentChildren, options } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { onPrint } from './on-print.ts';
 
@@ -26,10 +26,14 @@ function goOn(until = performance.now() + BUDGET): void {
   queueMicrotask(() => (performance.now() < until ? goOn(until) : window.setTimeout(goOn)));
 }
 
-/** Draws whatever waits: paper shows all of it. */
+/** Draws whatever waits, before it returns: paper shows all of it, and is laid out as soon as it was told. */
 export function drawAll(): void {
+  const asEver = options.debounceRendering;
+  options.debounceRendering = (draw) => draw();
   $everything.set(true);
   for (const draw of waiting.splice(0)) draw();
+  if (asEver) options.debounceRendering = asEver;
+  else delete options.debounceRendering;
 }
 
 function wait(draw: () => void): () => void {
